@@ -1,0 +1,2 @@
+/** The command line: only here does anything print or write. */
+package org.coatrun.cli;

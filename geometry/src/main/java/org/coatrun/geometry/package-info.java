@@ -1,0 +1,2 @@
+/** From shapes to measured surfaces. */
+package org.coatrun.geometry;

@@ -1,0 +1,2 @@
+/** From an IFC file to a Building. */
+package org.coatrun.ifcimport;

@@ -1,0 +1,2 @@
+/** Floors, risers, hose: how the material gets there. */
+package org.coatrun.routing;

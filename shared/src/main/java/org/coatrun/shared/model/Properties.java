@@ -1,0 +1,39 @@
+package org.coatrun.shared.model;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What property and quantity sets say of an element, its type included; looked up when asked. */
+public interface Properties {
+
+  /** The value of a property by its name, whatever set it stands in, as text. */
+  Optional<String> text(String name);
+
+  /**
+   * The value of a quantity by its name in SI units; empty where it is missing or contradicts
+   * itself.
+   */
+  OptionalDouble quantity(String name);
+
+  /** Nothing known. */
+  static Properties none() {
+    return of(Map.of(), Map.of());
+  }
+
+  /** Properties known in full. */
+  static Properties of(Map<String, String> texts, Map<String, Double> quantities) {
+    return new Properties() {
+      @Override
+      public Optional<String> text(String name) {
+        return Optional.ofNullable(texts.get(name));
+      }
+
+      @Override
+      public OptionalDouble quantity(String name) {
+        Double value = quantities.get(name);
+        return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+      }
+    };
+  }
+}

@@ -1,0 +1,5 @@
+package org.coatrun.shared.model;
+
+/** A room. */
+public record Space(Identity identity, String longName, Properties properties, Body body)
+    implements Element {}

@@ -1,0 +1,2 @@
+/** Quantities made and read by the name of their unit; inside, everything is SI. */
+package org.coatrun.shared.units;
