@@ -1,0 +1,15 @@
+@echo off
+rem Starts Coatrun. COATRUN_OPTS is passed to the JVM, for example: set COATRUN_OPTS=-Xmx4g
+setlocal
+set "COATRUN_LIB=%~dp0..\lib"
+
+set "COATRUN_JAVA="
+if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "COATRUN_JAVA=%JAVA_HOME%\bin\java.exe"
+if not defined COATRUN_JAVA for %%J in (java.exe) do if not "%%~$PATH:J"=="" set "COATRUN_JAVA=%%~$PATH:J"
+if not defined COATRUN_JAVA (
+  echo coatrun: no Java found. Install a Java runtime, version 17 or newer, and put it on the PATH or set JAVA_HOME. 1>&2
+  exit /b 1
+)
+
+"%COATRUN_JAVA%" -XX:+UseParallelGC -XX:-UsePerfData %COATRUN_OPTS% -cp "%COATRUN_LIB%\*" org.coatrun.cli.Main %*
+exit /b %ERRORLEVEL%

@@ -1,0 +1,49 @@
+package org.coatrun.cli.command;
+
+import java.io.PrintWriter;
+import org.coatrun.cli.console.FailureReport;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The program as a whole: it does nothing without a command. */
+@Command(
+    name = "coatrun",
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionText.class,
+    header = "Takeoff and line planning for sprayed fire-resistive material, from IFC models.",
+    synopsisSubcommandLabel = "COMMAND",
+    footer = {
+      "",
+      "COATRUN_OPTS is passed to the JVM, for example COATRUN_OPTS=-Xmx4g.",
+      "This is a planning aid: the tested listing, the adopted code and the engineer of record"
+          + " govern."
+    })
+public final class CoatrunCommand implements Runnable {
+
+  private static final int WIDTH = 96;
+
+  @Spec private CommandSpec spec;
+
+  /** The command line, ready to run; it prints to these two and nowhere else. */
+  public static CommandLine commandLine(PrintWriter out, PrintWriter err) {
+    FailureReport failures = new FailureReport();
+    CommandLine command = new CommandLine(new CoatrunCommand());
+    ExitCodeTable.addTo(command);
+    return command
+        .setOut(out)
+        .setErr(err)
+        .setUsageHelpWidth(WIDTH)
+        .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setParameterExceptionHandler(failures)
+        .setExecutionExceptionHandler(failures);
+  }
+
+  @Override
+  public void run() {
+    throw new ParameterException(spec.commandLine(), "no command given");
+  }
+}
