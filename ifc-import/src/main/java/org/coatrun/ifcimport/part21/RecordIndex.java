@@ -1,0 +1,149 @@
+package org.coatrun.ifcimport.part21;
+
+import java.util.Arrays;
+import java.util.List;
+
+/** Where each record stands and what it is called; a record is known by its place in the order. */
+final class RecordIndex {
+
+  private static final int GONE = -1;
+
+  private final Chunk[] chunks;
+  private final NameTable nameTable;
+
+  /** Number of the first record of each chunk, and the number of all records behind the last. */
+  private final int[] firsts;
+
+  private final IdTable byId;
+  private int[] groupStarts;
+  private int[] grouped;
+  private int left;
+
+  RecordIndex(List<Chunk> chunks, NameTable nameTable, IdTable.Duplicates duplicates) {
+    this.chunks = chunks.toArray(Chunk[]::new);
+    this.nameTable = nameTable;
+    firsts = new int[this.chunks.length + 1];
+    for (int i = 0; i < this.chunks.length; i++) {
+      firsts[i + 1] = Math.addExact(firsts[i], this.chunks[i].count);
+    }
+    left = firsts[this.chunks.length];
+    byId = IdTable.of(this, duplicates);
+  }
+
+  /** How many records were scanned, those taken out included. */
+  int size() {
+    return firsts[chunks.length];
+  }
+
+  /** How many records stand. */
+  int count() {
+    return left;
+  }
+
+  /** Takes a record out, because another one with its id stands or it has no place here. */
+  void remove(int number) {
+    Chunk c = chunks[chunkOf(number)];
+    c.names[number - firsts[chunkOf(number)]] = GONE;
+    left--;
+  }
+
+  long id(int number) {
+    int c = chunkOf(number);
+    return chunks[c].ids[number - firsts[c]];
+  }
+
+  long position(int number) {
+    int c = chunkOf(number);
+    return chunks[c].position(number - firsts[c]);
+  }
+
+  /** Where the next record begins or the chunk's part of the file ends. */
+  long end(int number) {
+    int c = chunkOf(number);
+    int i = number - firsts[c] + 1;
+    return i < chunks[c].count ? chunks[c].position(i) : chunks[c].next;
+  }
+
+  int name(int number) {
+    int c = chunkOf(number);
+    return chunks[c].names[number - firsts[c]];
+  }
+
+  /** Gives a complex instance its name. */
+  void rename(int number, int name) {
+    int c = chunkOf(number);
+    chunks[c].names[number - firsts[c]] = name;
+  }
+
+  /** The number of the record with an id, or -1. */
+  int find(long id) {
+    return byId.find(id);
+  }
+
+  Chunk[] chunks() {
+    return chunks;
+  }
+
+  int first(int chunk) {
+    return firsts[chunk];
+  }
+
+  /** The ids of the records of one name, in the file's order. */
+  long[] idsOf(int name) {
+    group();
+    if (name + 1 >= groupStarts.length) {
+      return new long[0];
+    }
+    int from = groupStarts[name];
+    long[] ids = new long[groupStarts[name + 1] - from];
+    for (int i = 0; i < ids.length; i++) {
+      ids[i] = id(grouped[from + i]);
+    }
+    return ids;
+  }
+
+  private int chunkOf(int number) {
+    int i = Arrays.binarySearch(firsts, number);
+    if (i < 0) {
+      return -i - 2;
+    }
+    while (firsts[i + 1] == number) {
+      i++; // chunks without a record share their first number with the next
+    }
+    return i;
+  }
+
+  /** Counting sort by name. */
+  private synchronized void group() {
+    if (grouped != null) {
+      return;
+    }
+    int[] starts = new int[nameTable.size() + 2];
+    for (Chunk c : chunks) {
+      for (int i = 0; i < c.count; i++) {
+        starts[c.names[i] + 2]++;
+      }
+    }
+    starts[1] = 0;
+    for (int i = 2; i < starts.length; i++) {
+      starts[i] += starts[i - 1];
+    }
+    int[] sorted = new int[left];
+    for (int k = 0; k < chunks.length; k++) {
+      Chunk c = chunks[k];
+      for (int i = 0; i < c.count; i++) {
+        if (c.names[i] != GONE) {
+          sorted[starts[c.names[i] + 1]++] = firsts[k] + i;
+        }
+      }
+    }
+    groupStarts = starts;
+    grouped = sorted;
+  }
+
+  /** Whether any record carries a name. */
+  boolean isUsed(int name) {
+    group();
+    return name + 1 < groupStarts.length && groupStarts[name + 1] > groupStarts[name];
+  }
+}

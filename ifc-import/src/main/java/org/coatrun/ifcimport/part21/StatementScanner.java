@@ -1,0 +1,260 @@
+package org.coatrun.ifcimport.part21;
+
+import org.coatrun.shared.finding.FileFinding;
+
+/**
+ * Splits an exchange structure into its statements without decoding them.
+ *
+ * <p>What the scanner does from the beginning of a statement on depends on the bytes alone, never
+ * on what came before. So a scan that begins at the beginning of any statement finds what a scan of
+ * the whole file finds from there on; this is what makes reading in chunks safe.
+ *
+ * <p>A fault ends with its record: a text that is not closed ends where, after a line end or a
+ * semicolon, a new record begins and the quotes would otherwise not fit; a record without a
+ * semicolon ends where an equals sign shows the next one's head.
+ */
+final class StatementScanner {
+
+  private static final int LONGEST_NAME = 200;
+
+  private final Window window;
+  private final Guess guess;
+  private final NameTable names;
+  private final long size;
+
+  /** Set where a text was left because a new record begins. */
+  private boolean interrupted;
+
+  /** Where the statement or comment begins that the end of the file cuts, or -1. */
+  private long open = -1;
+
+  StatementScanner(ByteSource source, NameTable names, int windowBytes) {
+    this.window = new Window(source, windowBytes);
+    this.guess = new Guess(window);
+    this.names = names;
+    this.size = source.size();
+  }
+
+  /** Where the statement or comment begins that the end of the file cuts, or -1. */
+  long open() {
+    return open;
+  }
+
+  /**
+   * Scans the statements that begin before {@code until}.
+   *
+   * @param from the beginning of a statement, or white space before it
+   * @return the beginning of the first statement not scanned, or the size of the file
+   */
+  long scan(long from, long until, StatementSink sink) {
+    open = -1;
+    long at = skipBlank(from);
+    while (at < until && at < size) {
+      at = skipBlank(statement(at, sink));
+    }
+    return at;
+  }
+
+  private long statement(long at, StatementSink sink) {
+    if (window.at(at) == '#') {
+      return record(at, sink);
+    }
+    sink.other(at);
+    return skipBody(at, at, -1, sink);
+  }
+
+  private long record(long at, StatementSink sink) {
+    long id = 0;
+    long q = at + 1;
+    int c = window.at(q);
+    while (Ascii.isDigit(c) && id <= (Long.MAX_VALUE - 9) / 10) {
+      id = id * 10 + (c - '0');
+      c = window.at(++q);
+    }
+    long afterDigits = q;
+    q = skipBlank(q);
+    if (afterDigits == at + 1 || window.at(q) != '=') {
+      return bad(at, q, -1, sink);
+    }
+    q = skipBlank(q + 1);
+    long nameAt = q;
+    int name = name(q);
+    if (name > NameTable.COMPLEX) {
+      q = skipBlank(nameEnd);
+    }
+    if (name < 0 || window.at(q) != '(') {
+      return bad(at, nameAt, id, sink);
+    }
+    sink.record(at, id, name);
+    return skipBody(q, at, id, sink);
+  }
+
+  private long nameEnd;
+
+  /** The code of the name that begins here, or -1 where none does; sets {@link #nameEnd}. */
+  private int name(long at) {
+    int c = window.at(at);
+    if (c == '(') {
+      return NameTable.COMPLEX;
+    }
+    if (!Ascii.isNameStart(c)) {
+      return -1;
+    }
+    int from = (int) (at - window.base);
+    if (from + LONGEST_NAME > window.length && window.base + window.length < size) {
+      window.load(at);
+      from = (int) (at - window.base);
+    }
+    byte[] bytes = window.bytes;
+    int most = Math.min(window.length, from + LONGEST_NAME);
+    int to = from + 1;
+    while (to < most && Ascii.isName(bytes[to] & 0xff)) {
+      to++;
+    }
+    if (to == from + LONGEST_NAME) {
+      return -1;
+    }
+    nameEnd = window.base + to;
+    return names.code(bytes, from, to);
+  }
+
+  private long bad(long at, long from, long id, StatementSink sink) {
+    sink.fault(FileFinding.BAD_RECORD, at, id);
+    return skipBody(Math.max(from, at + 1), at, id, sink);
+  }
+
+  /** The place behind the semicolon that ends a statement, or where the next one begins without. */
+  private long skipBody(long from, long start, long id, StatementSink sink) {
+    long q = from;
+    while (true) {
+      q = skipPlain(q);
+      int c = window.at(q);
+      switch (c) {
+        case ';':
+          return q + 1;
+        case '\'':
+          q = skipText(q + 1);
+          if (interrupted) {
+            sink.fault(FileFinding.UNTERMINATED_TEXT, start, id);
+            return q;
+          }
+          break;
+        case '/':
+          q = window.at(q + 1) == '*' ? skipComment(q) : q + 1;
+          break;
+        case '=':
+          long head = guess.headBefore(q);
+          if (head > start) {
+            sink.fault(FileFinding.MISSING_SEMICOLON, start, id);
+            return head;
+          }
+          q++;
+          break;
+        default:
+          open = open < 0 ? start : open;
+          return size;
+      }
+    }
+  }
+
+  private long skipPlain(long from) {
+    long q = from;
+    while (true) {
+      if (window.at(q) < 0) {
+        return size;
+      }
+      byte[] bytes = window.bytes;
+      int length = window.length;
+      int i = (int) (q - window.base);
+      while (i < length && !Ascii.stops(bytes[i])) {
+        i++;
+      }
+      q = window.base + i;
+      if (i < length) {
+        return q;
+      }
+    }
+  }
+
+  private long skipText(long from) {
+    interrupted = false;
+    long q = from;
+    while (true) {
+      q = runInText(q);
+      int c = window.at(q);
+      if (c == '\'') {
+        if (window.at(q + 1) != '\'') {
+          return q + 1;
+        }
+        q += 2;
+      } else if (c == '\\') {
+        int next = window.at(q + 1);
+        q += next == '\\' ? 2 : next == 'S' && window.at(q + 2) == '\\' ? 4 : 1;
+      } else if (c == '#') {
+        long close = guess.endOfTextAround(q);
+        if (close == Guess.NEW_RECORD) {
+          interrupted = true;
+          return q;
+        }
+        q = close > q ? close : q + 1;
+      } else {
+        return size;
+      }
+    }
+  }
+
+  private long runInText(long from) {
+    long q = from;
+    while (true) {
+      if (window.at(q) < 0) {
+        return size;
+      }
+      byte[] bytes = window.bytes;
+      int length = window.length;
+      int i = (int) (q - window.base);
+      while (i < length && bytes[i] != '\'' && bytes[i] != '\\' && bytes[i] != '#') {
+        i++;
+      }
+      q = window.base + i;
+      if (i < length) {
+        return q;
+      }
+    }
+  }
+
+  private long skipComment(long from) {
+    long q = from + 2;
+    while (true) {
+      int c = window.at(q);
+      if (c < 0) {
+        open = from;
+        return size;
+      }
+      q++;
+      if (c == '*' && window.at(q) == '/') {
+        return q + 1;
+      }
+    }
+  }
+
+  private long skipBlank(long from) {
+    long q = from;
+    while (true) {
+      int c = window.at(q);
+      if (Ascii.isBlank(c)) {
+        q++;
+      } else if (c == '/' && window.at(q + 1) == '*') {
+        q = skipComment(q);
+      } else if (c == '\\' && isPrintControl(q)) {
+        q += 3;
+      } else {
+        return Math.min(q, size);
+      }
+    }
+  }
+
+  private boolean isPrintControl(long q) {
+    int kind = window.at(q + 1);
+    return (kind == 'N' || kind == 'F') && window.at(q + 2) == '\\';
+  }
+}

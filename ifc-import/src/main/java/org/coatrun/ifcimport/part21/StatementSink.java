@@ -1,0 +1,18 @@
+package org.coatrun.ifcimport.part21;
+
+import org.coatrun.shared.finding.FileFinding;
+
+/** Takes what the scanner finds, in the file's order. */
+interface StatementSink {
+
+  /** A record {@code #id=NAME(}, with the code of its name. */
+  void record(long position, long id, int name);
+
+  /**
+   * A statement that is no record: a section mark, a header line, or text that has no place here.
+   */
+  void other(long position);
+
+  /** A fault that shows without decoding. */
+  void fault(FileFinding code, long position, long id);
+}

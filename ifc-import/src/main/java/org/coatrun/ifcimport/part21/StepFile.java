@@ -1,0 +1,129 @@
+package org.coatrun.ifcimport.part21;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.coatrun.shared.finding.FileFinding;
+import org.coatrun.shared.finding.Finding;
+
+/**
+ * An ISO 10303-21 file, open: its records are indexed, and decoded when asked for.
+ *
+ * <p>All questions may be asked from any thread. A fault stays inside its record: it becomes a
+ * finding, and the rest is read.
+ */
+public final class StepFile implements AutoCloseable {
+
+  private static final int LONGEST_RECORD = 256 << 20;
+
+  private final Opened opened;
+
+  StepFile(Opened opened) {
+    this.opened = opened;
+  }
+
+  /**
+   * Opens and indexes a file; zip and gzip are unpacked, whatever the file is called.
+   *
+   * @throws ModelFileException where the file is missing, is no model, or is truncated and the
+   *     options do not accept that; with one sentence for the user
+   */
+  public static StepFile open(Path file, StepOptions options) {
+    return new StepFile(Opening.open(file, options));
+  }
+
+  /** The name of the file without folders. */
+  public String fileName() {
+    return opened.fileName();
+  }
+
+  /** What the header section says. */
+  public Header header() {
+    return opened.header();
+  }
+
+  /** How many records the file holds. */
+  public long count() {
+    return opened.index().count();
+  }
+
+  /** The record with an id, decoded now; empty where there is none. */
+  public Optional<StepRecord> find(long id) {
+    int number = opened.index().find(id);
+    return number < 0 ? Optional.empty() : Optional.of(decode(number, id));
+  }
+
+  /**
+   * The record with an id.
+   *
+   * @throws NoSuchElementException where there is none
+   */
+  public StepRecord record(long id) {
+    return find(id)
+        .orElseThrow(() -> new NoSuchElementException("no record #" + id + " in " + fileName()));
+  }
+
+  /** Whether there is a record with an id. */
+  public boolean contains(long id) {
+    return opened.index().find(id) >= 0;
+  }
+
+  /** The ids of all records of exactly this entity, subtypes not included, in the file's order. */
+  public long[] idsOf(String upperCaseEntityName) {
+    int name = opened.names().known(upperCaseEntityName);
+    return name < 0 ? new long[0] : opened.index().idsOf(name);
+  }
+
+  /** The names of all entities that occur, upper case, sorted. */
+  public SortedSet<String> entityNames() {
+    SortedSet<String> all = new TreeSet<>();
+    for (int name = 0; name < opened.names().size(); name++) {
+      if (opened.index().isUsed(name)) {
+        all.add(opened.names().name(name));
+      }
+    }
+    return all;
+  }
+
+  /** The entity name of a record, upper case, without decoding it; empty where there is none. */
+  public String nameOf(long id) {
+    int number = opened.index().find(id);
+    return number < 0 ? "" : opened.names().name(opened.index().name(number));
+  }
+
+  /** The line that a record begins in, from 1; 0 where there is no such record. */
+  public long lineOf(long id) {
+    int number = opened.index().find(id);
+    return number < 0 ? 0 : opened.lines().lineOf(opened.index().position(number));
+  }
+
+  /** The faults found so far, sorted; decoding may add to them. */
+  public List<Finding> findings() {
+    return opened.log().sorted();
+  }
+
+  private StepRecord decode(int number, long id) {
+    RecordIndex index = opened.index();
+    long from = index.position(number);
+    long length = index.end(number) - from;
+    FaultSink faults =
+        (code, sentence) ->
+            opened.log().add(code, opened.lines().lineOf(from), id, "#" + id + ": " + sentence);
+    if (length > LONGEST_RECORD) {
+      faults.fault(FileFinding.BAD_RECORD, "the record is too long");
+      return StepRecord.simple(id, nameOf(id), List.of());
+    }
+    byte[] bytes = new byte[(int) length];
+    opened.source().read(from, bytes, 0, bytes.length);
+    return RecordParser.afterHead(bytes, faults).record(id);
+  }
+
+  /** Gives back what the file holds; temporary files go. */
+  @Override
+  public void close() {
+    opened.source().close();
+  }
+}

@@ -1,0 +1,133 @@
+package org.coatrun.ifcimport.part21;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.stream.Collectors;
+
+/**
+ * One decoded record: an id, an entity name, and its parameters in the file's order.
+ *
+ * <p>A complex instance {@code #1=(A(..)B(..))} carries its parts; its own name is theirs joined by
+ * {@code +}, its own parameters are theirs one after the other.
+ */
+public final class StepRecord {
+
+  private static final Value OMITTED = new Value.Omitted();
+
+  private final long id;
+  private final String name;
+  private final List<Value> values;
+  private final List<StepRecord> parts;
+
+  private StepRecord(long id, String name, List<Value> values, List<StepRecord> parts) {
+    this.id = id;
+    this.name = Objects.requireNonNull(name);
+    this.values = List.copyOf(values);
+    this.parts = List.copyOf(parts);
+  }
+
+  /** A simple record. */
+  static StepRecord simple(long id, String name, List<Value> values) {
+    return new StepRecord(id, name, values, List.of());
+  }
+
+  /** A complex instance of at least one part. */
+  static StepRecord complex(long id, List<StepRecord> parts) {
+    String name = parts.stream().map(StepRecord::name).collect(Collectors.joining("+"));
+    List<Value> all = parts.stream().flatMap(p -> p.values.stream()).toList();
+    return new StepRecord(id, name, all, parts);
+  }
+
+  /** The instance number. */
+  public long id() {
+    return id;
+  }
+
+  /** The entity name, upper case. */
+  public String name() {
+    return name;
+  }
+
+  /** How many parameters stand in the file. */
+  public int size() {
+    return values.size();
+  }
+
+  /** All parameters, in the file's order. */
+  public List<Value> values() {
+    return values;
+  }
+
+  /**
+   * The parameter at a position, from 0; {@code $} where the record is shorter.
+   *
+   * @throws IndexOutOfBoundsException for a negative position
+   */
+  public Value value(int position) {
+    if (position < 0) {
+      throw new IndexOutOfBoundsException("a record has no position " + position);
+    }
+    return position < values.size() ? values.get(position) : OMITTED;
+  }
+
+  /** The parts of a complex instance; empty for a simple one. */
+  public List<StepRecord> parts() {
+    return parts;
+  }
+
+  /** The id referred to at a position. */
+  public OptionalLong ref(int position) {
+    return value(position).asRef();
+  }
+
+  /** The ids of the references in the list at a position; what is no reference is left out. */
+  public long[] refs(int position) {
+    return value(position).items().stream()
+        .map(Value::asRef)
+        .filter(OptionalLong::isPresent)
+        .mapToLong(OptionalLong::getAsLong)
+        .toArray();
+  }
+
+  /** The text at a position. */
+  public Optional<String> text(int position) {
+    return value(position).asText();
+  }
+
+  /** The number at a position, written as real or integer. */
+  public OptionalDouble real(int position) {
+    return value(position).asReal();
+  }
+
+  /** The integer at a position. */
+  public OptionalLong integer(int position) {
+    return value(position).asInt();
+  }
+
+  /** The enumeration item at a position, upper case. */
+  public Optional<String> item(int position) {
+    return value(position).asEnum();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof StepRecord r
+        && id == r.id
+        && name.equals(r.name)
+        && values.equals(r.values)
+        && parts.equals(r.parts);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(id, name, values);
+  }
+
+  @Override
+  public String toString() {
+    return "#" + id + "=" + name + values;
+  }
+}
