@@ -1,0 +1,56 @@
+package org.coatrun.ifcimport.schema;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * One entity of a schema: its name, what it is a kind of, and where each of its attributes stands.
+ */
+public final class EntityType {
+
+  private final String name;
+  private final Optional<EntityType> supertype;
+  private final List<String> attributes;
+  private final Map<String, Integer> positions = new HashMap<>();
+
+  EntityType(String name, Optional<EntityType> supertype, List<String> added) {
+    this.name = name;
+    this.supertype = supertype;
+    var all = new ArrayList<String>(supertype.map(EntityType::attributes).orElse(List.of()));
+    all.addAll(added);
+    this.attributes = List.copyOf(all);
+    for (int i = 0; i < attributes.size(); i++) {
+      positions.put(attributes.get(i), i);
+    }
+  }
+
+  /** As the standard spells it, such as {@code IfcBeam}. */
+  public String name() {
+    return name;
+  }
+
+  /** The explicit attributes, inherited ones first, in the order in which a file writes them. */
+  public List<String> attributes() {
+    return attributes;
+  }
+
+  /** Where the attribute stands, from 0; empty where this schema's entity does not have it. */
+  public OptionalInt position(String attribute) {
+    Integer at = positions.get(attribute);
+    return at == null ? OptionalInt.empty() : OptionalInt.of(at);
+  }
+
+  /** Whether this is the named entity or a subtype of it. */
+  public boolean isA(String entityName) {
+    return name.equals(entityName) || supertype.map(s -> s.isA(entityName)).orElse(false);
+  }
+
+  @Override
+  public String toString() {
+    return name;
+  }
+}
