@@ -11,5 +11,5 @@ if not defined COATRUN_JAVA (
   exit /b 1
 )
 
-"%COATRUN_JAVA%" -XX:+UseParallelGC -XX:-UsePerfData %COATRUN_OPTS% -cp "%COATRUN_LIB%\*" org.coatrun.cli.Main %*
+"%COATRUN_JAVA%" -XX:+UseParallelGC -XX:-UsePerfData -Djdk.console=java.base %COATRUN_OPTS% -cp "%COATRUN_LIB%\*" org.coatrun.cli.Main %*
 exit /b %ERRORLEVEL%

@@ -1,0 +1,48 @@
+package org.coatrun.cli.report;
+
+import java.io.IOException;
+import java.io.Writer;
+import java.util.List;
+
+/** What the numbers of a takeoff mean, and by which rules they were found: basis.txt. */
+final class Basis {
+
+  /** One definition or rule a line. */
+  static final List<String> LINES =
+      List.of(
+          "body_m2: all faces of the element's body. body = inside + ends + holes + covered +"
+              + " exposed, for each element.",
+          "inside_m2: faces of a hollow interior, which nobody coats.",
+          "ends_m2: cut ends of a swept body, where nothing covers them.",
+          "holes_m2: walls of holes under the threshold, less the mouths that they open; it may be"
+              + " negative, so that exposed_m2 does not depend on small holes.",
+          "covered_m2: faces in contact with, or inside, something else; encased_m2 is the part of"
+              + " it that is inside something.",
+          "exposed_m2: what must be coated if the element must be.",
+          "heated_perimeter_m: the exposed part of the section's contour, with fillets where the"
+              + " model gives them, else with sharp corners (perimeter_basis).",
+          "section_factor_per_m: heated perimeter over area of steel, Hp/A, in 1/m.",
+          "w_over_d: weight per length over heated perimeter in lb/ft/in; W is the nominal weight"
+              + " where the designation states one, else the area of steel at 490 lb/ft3.",
+          "weight_kg: nominal weight by length where the designation states one that is within 25 %"
+              + " of the drawn section's, else volume by 7,850 kg/m3 (weight_source).",
+          "status: counted, left out (no coating is called for, and why) or unresolved (it may need"
+              + " coating and is not in the sums; see findings.csv).",
+          "Files are in SI units whatever the screen shows. Areas and volumes are rounded to nine"
+              + " decimals, other numbers to six, halves to even; sums are of unrounded numbers.",
+          "In CSV files, text that a spreadsheet would take for a formula has an apostrophe in"
+              + " front.");
+
+  private Basis() {}
+
+  static void write(Writer writer) throws IOException {
+    writer.write("What the numbers mean\n\n");
+    for (String line : LINES) {
+      writer.write("- " + line + "\n");
+    }
+    writer.write("\nCautions\n\n");
+    for (String line : Cautions.ALL) {
+      writer.write("- " + line + "\n");
+    }
+  }
+}

@@ -1,0 +1,16 @@
+package org.coatrun.cli.report;
+
+import java.util.function.Function;
+
+/**
+ * One column of a result, the same in CSV and JSON.
+ *
+ * @param name as it stands in the header
+ * @param value text, number, or null for an empty cell
+ */
+record Column<T>(String name, Function<T, Object> value) {
+
+  static <T> Column<T> of(String name, Function<T, Object> value) {
+    return new Column<>(name, value);
+  }
+}

@@ -1,0 +1,60 @@
+package org.coatrun.cli.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.databind.SequenceWriter;
+import com.fasterxml.jackson.dataformat.csv.CsvGenerator;
+import com.fasterxml.jackson.dataformat.csv.CsvMapper;
+import com.fasterxml.jackson.dataformat.csv.CsvSchema;
+import java.io.IOException;
+import java.io.Writer;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Rows as CSV after RFC 4180, lines ended by CR LF.
+ *
+ * <p>Text from a model that a spreadsheet would take for a formula gets an apostrophe in front, as
+ * spreadsheets themselves mark text.
+ */
+final class CsvTable {
+
+  private static final String LEADS_A_FORMULA = "=+-@\t\r\n";
+
+  private static final CsvMapper MAPPER =
+      CsvMapper.builder()
+          .enable(CsvGenerator.Feature.STRICT_CHECK_FOR_QUOTING)
+          .enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN)
+          .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
+          .build();
+
+  private CsvTable() {}
+
+  /** Writes a header and a row for each of {@code items}. */
+  static <T> void write(Writer writer, List<Column<T>> columns, List<T> items) throws IOException {
+    CsvSchema.Builder schema = CsvSchema.builder().setUseHeader(true).setLineSeparator("\r\n");
+    columns.forEach(column -> schema.addColumn(column.name()));
+    if (items.isEmpty()) {
+      writer.write(String.join(",", columns.stream().map(Column::name).toList()) + "\r\n");
+      return;
+    }
+    try (SequenceWriter rows = MAPPER.writer(schema.build()).writeValues(writer)) {
+      for (T item : items) {
+        rows.write(cells(columns, item));
+      }
+    }
+  }
+
+  private static <T> List<Object> cells(List<Column<T>> columns, T item) {
+    List<Object> cells = new ArrayList<>(columns.size());
+    columns.forEach(column -> cells.add(harmless(column.value().apply(item))));
+    return cells;
+  }
+
+  private static Object harmless(Object cell) {
+    return cell instanceof String text
+            && !text.isEmpty()
+            && LEADS_A_FORMULA.indexOf(text.charAt(0)) >= 0
+        ? "'" + text
+        : cell;
+  }
+}

@@ -1,0 +1,24 @@
+package org.coatrun.cli.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.coatrun.shared.estimate.DeckLine;
+
+/** The columns of decks.csv. */
+final class DeckColumns {
+
+  private DeckColumns() {}
+
+  static List<Column<DeckLine>> of(Sources sources) {
+    List<Column<DeckLine>> columns = new ArrayList<>(QuantityColumns.identity());
+    columns.add(Column.of("form", line -> Words.of(line.deck().form())));
+    columns.add(Column.of("evidence", line -> Words.of(line.deck().evidence())));
+    columns.add(QuantityColumns.weight());
+    columns.addAll(QuantityColumns.ledger());
+    columns.addAll(QuantityColumns.verdict());
+    columns.addAll(QuantityColumns.covers(sources));
+    columns.add(QuantityColumns.volume());
+    columns.add(QuantityColumns.file(sources));
+    return List.copyOf(columns);
+  }
+}

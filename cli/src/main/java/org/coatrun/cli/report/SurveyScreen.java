@@ -1,0 +1,184 @@
+package org.coatrun.cli.report;
+
+import java.io.PrintWriter;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.coatrun.cli.console.Plain;
+import org.coatrun.shared.model.Building;
+import org.coatrun.shared.model.Deck;
+import org.coatrun.shared.model.Element;
+import org.coatrun.shared.model.ElementId;
+import org.coatrun.shared.model.Member;
+import org.coatrun.shared.model.ModelFile;
+import org.coatrun.shared.model.Storey;
+
+/** A model at a glance: what it holds, what it lacks for this job, what is wrong with it. */
+public final class SurveyScreen {
+
+  private final PrintWriter out;
+  private final Building building;
+  private final UnitSystem units;
+
+  private SurveyScreen(PrintWriter out, Building building, UnitSystem units) {
+    this.out = out;
+    this.building = building;
+    this.units = units;
+  }
+
+  /** Prints the survey in {@code units}. */
+  public static void print(PrintWriter out, Building building, UnitSystem units) {
+    SurveyScreen screen = new SurveyScreen(out, building, units);
+    screen.files();
+    screen.storeys();
+    screen.members();
+    screen.sections();
+    screen.decks();
+    screen.rest();
+    screen.gaps();
+    FindingSummary.print(out, building.findings());
+    out.println();
+    out.println(Cautions.SHORT);
+  }
+
+  private void files() {
+    if (!building.name().isEmpty()) {
+      out.println("Building: " + Plain.text(building.name()));
+    }
+    for (ModelFile file : building.files()) {
+      String readAs =
+          file.schema().equals(file.schemaUsed()) ? "" : ", read as " + file.schemaUsed();
+      out.println("File:     " + Plain.text(file.name()));
+      out.println("  Schema:   " + Plain.text(file.schema()) + readAs);
+      out.println("  Lengths:  " + Plain.text(file.lengthUnit()));
+      out.println("  Records:  " + String.format(Locale.ROOT, "%,d", file.records()));
+      if (!file.application().isEmpty()) {
+        out.println("  Written by: " + Plain.text(file.application()));
+      }
+    }
+    out.println();
+  }
+
+  private void storeys() {
+    Map<Optional<ElementId>, List<Member>> members = onStorey(building.members());
+    Map<Optional<ElementId>, List<Deck>> decks = onStorey(building.decks());
+    TextTable table =
+        new TextTable(
+            1,
+            "Storey",
+            "Elevation, " + units.lengthUnit(),
+            "Members",
+            "Steel",
+            "Decks",
+            "Slabs",
+            "Walls",
+            "Spaces");
+    Map<Optional<ElementId>, Integer> slabs = countOnStorey(building.slabs());
+    Map<Optional<ElementId>, Integer> walls = countOnStorey(building.walls());
+    Map<Optional<ElementId>, Integer> spaces = countOnStorey(building.spaces());
+    List<Optional<Storey>> rows =
+        building.storeys().stream().map(Optional::of).collect(Collectors.toList());
+    rows.add(Optional.empty());
+    for (Optional<Storey> storey : rows) {
+      Optional<ElementId> id = storey.map(Storey::id);
+      List<Member> here = members.getOrDefault(id, List.of());
+      table.row(
+          storey.map(Storey::name).orElse("(no storey)"),
+          storey.map(s -> units.showFinely(s.elevation())).orElse(""),
+          Integer.toString(here.size()),
+          Long.toString(here.stream().filter(m -> m.classification().isSteel()).count()),
+          Integer.toString(decks.getOrDefault(id, List.of()).size()),
+          Integer.toString(slabs.getOrDefault(id, 0)),
+          Integer.toString(walls.getOrDefault(id, 0)),
+          Integer.toString(spaces.getOrDefault(id, 0)));
+    }
+    table.print(out);
+    out.println();
+  }
+
+  private void members() {
+    out.println("Members:  " + building.members().size());
+    tally(building.members(), m -> m.classification().substance().word())
+        .forEach((word, count) -> out.printf(Locale.ROOT, "  %6d  %s%n", count, word));
+    out.println();
+  }
+
+  private void sections() {
+    List<Member> steel =
+        building.members().stream().filter(m -> m.classification().isSteel()).toList();
+    TextTable table = new TextTable(2, "Section of steel", "Role", "Members");
+    tally(steel, m -> m.section().name() + "\n" + Words.of(m.role()))
+        .forEach(
+            (key, count) -> {
+              String[] parts = key.split("\n", -1);
+              String name = parts[0].isEmpty() ? "(no section name)" : parts[0];
+              table.row(name, parts[parts.length - 1], Long.toString(count));
+            });
+    if (!table.isEmpty()) {
+      table.print(out);
+      out.println();
+    }
+  }
+
+  private void decks() {
+    TextTable table = new TextTable(2, "Deck", "Drawn as", "Count");
+    tally(building.decks(), d -> deckName(d) + "\n" + Words.of(d.form()))
+        .forEach(
+            (key, count) -> {
+              String[] parts = key.split("\n", -1);
+              table.row(parts[0], parts[parts.length - 1], Long.toString(count));
+            });
+    if (!table.isEmpty()) {
+      table.print(out);
+      out.println();
+    }
+  }
+
+  private static String deckName(Deck deck) {
+    String type = deck.identity().typeName();
+    return type.isEmpty() ? deck.identity().name() : type;
+  }
+
+  private void rest() {
+    out.println(
+        "Also: "
+            + String.join(
+                ", ",
+                Words.count(building.slabs().size(), "slab", "slabs"),
+                Words.count(building.walls().size(), "wall", "walls"),
+                Words.count(building.openings().size(), "opening", "openings"),
+                Words.count(building.stairs().size(), "stair or flight", "stairs and flights"),
+                Words.count(building.spaces().size(), "space", "spaces"),
+                Words.count(building.bulks().size(), "other solid", "other solids")));
+    out.println();
+  }
+
+  private void gaps() {
+    List<String> gaps = ModelGaps.of(building);
+    out.println(gaps.isEmpty() ? "Lacks for this job: nothing" : "Lacks for this job:");
+    gaps.forEach(gap -> out.println("  - " + gap));
+    out.println();
+  }
+
+  private static <E extends Element> Map<Optional<ElementId>, List<E>> onStorey(
+      Collection<E> elements) {
+    return elements.stream().collect(Collectors.groupingBy(e -> e.identity().storey()));
+  }
+
+  private static Map<Optional<ElementId>, Integer> countOnStorey(
+      Collection<? extends Element> elements) {
+    Map<Optional<ElementId>, Integer> counts = new HashMap<>();
+    elements.forEach(e -> counts.merge(e.identity().storey(), 1, Integer::sum));
+    return counts;
+  }
+
+  private static <T> Map<String, Long> tally(Collection<T> items, Function<T, String> key) {
+    return items.stream().collect(Collectors.groupingBy(key, TreeMap::new, Collectors.counting()));
+  }
+}

@@ -1,0 +1,27 @@
+package org.coatrun.cli.report;
+
+import org.coatrun.cli.console.CommandFailure;
+import org.coatrun.cli.output.OutputFolder;
+import org.coatrun.shared.estimate.Takeoff;
+
+/** The files of a takeoff. */
+public final class TakeoffFiles {
+
+  private TakeoffFiles() {}
+
+  /**
+   * Writes members.csv, decks.csv, findings.csv, takeoff.json and basis.txt.
+   *
+   * @throws CommandFailure where one cannot be written
+   */
+  public static void write(OutputFolder folder, Takeoff takeoff) throws CommandFailure {
+    Sources sources = new Sources(takeoff.building());
+    folder.write(
+        "members.csv", out -> CsvTable.write(out, MemberColumns.of(sources), takeoff.members()));
+    folder.write("decks.csv", out -> CsvTable.write(out, DeckColumns.of(sources), takeoff.decks()));
+    folder.write(
+        "findings.csv", out -> CsvTable.write(out, FindingColumns.ALL, takeoff.findings()));
+    folder.write("takeoff.json", out -> TakeoffJson.write(out, takeoff));
+    folder.write("basis.txt", Basis::write);
+  }
+}

@@ -1,0 +1,144 @@
+package org.coatrun.cli.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.io.Writer;
+import java.util.List;
+import java.util.Map;
+import org.coatrun.shared.estimate.Takeoff;
+import org.coatrun.shared.estimate.Totals;
+import org.coatrun.shared.model.ModelFile;
+import org.coatrun.shared.model.Storey;
+
+/** A takeoff as JSON: the same lines as the CSV files, and their sums. */
+final class TakeoffJson {
+
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder()
+          .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
+          .enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN)
+          .build();
+
+  private final JsonGenerator json;
+  private final Takeoff takeoff;
+
+  private TakeoffJson(JsonGenerator json, Takeoff takeoff) {
+    this.json = json;
+    this.takeoff = takeoff;
+  }
+
+  static void write(Writer writer, Takeoff takeoff) throws IOException {
+    try (JsonGenerator json = MAPPER.createGenerator(writer)) {
+      DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+      json.setPrettyPrinter(
+          new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
+      new TakeoffJson(json, takeoff).write();
+    }
+    writer.write("\n");
+  }
+
+  private void write() throws IOException {
+    Sources sources = new Sources(takeoff.building());
+    json.writeStartObject();
+    json.writeStringField("result", "takeoff");
+    strings("cautions", Cautions.ALL);
+    strings("basis", Basis.LINES);
+    json.writeStringField("building", takeoff.building().name());
+    files();
+    storeys();
+    json.writeObjectFieldStart("totals");
+    totals("members", takeoff.memberTotals());
+    totals("decks", takeoff.deckTotals());
+    json.writeEndObject();
+    sums("members_by_storey", "storey", takeoff.membersByStorey());
+    sums("members_by_section", "section", takeoff.membersBySection());
+    sums("members_by_role", "role", takeoff.membersByRole());
+    sums("decks_by_storey", "storey", takeoff.decksByStorey());
+    rows("members", MemberColumns.of(sources), takeoff.members());
+    rows("decks", DeckColumns.of(sources), takeoff.decks());
+    rows("findings", FindingColumns.ALL, takeoff.findings());
+    json.writeEndObject();
+  }
+
+  private void strings(String name, List<String> texts) throws IOException {
+    json.writeArrayFieldStart(name);
+    for (String text : texts) {
+      json.writeString(text);
+    }
+    json.writeEndArray();
+  }
+
+  private void files() throws IOException {
+    json.writeArrayFieldStart("files");
+    for (ModelFile file : takeoff.building().files()) {
+      json.writeStartObject();
+      json.writeStringField("name", file.name());
+      json.writeStringField("schema", file.schema());
+      json.writeStringField("read_as", file.schemaUsed());
+      json.writeStringField("length_unit", file.lengthUnit());
+      json.writeNumberField("records", file.records());
+      json.writeStringField("written_by", file.application());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private void storeys() throws IOException {
+    json.writeArrayFieldStart("storeys");
+    for (Storey storey : takeoff.building().storeys()) {
+      json.writeStartObject();
+      json.writeStringField("name", storey.name());
+      json.writeStringField("guid", storey.guid());
+      json.writeNumberField("elevation_m", Rounded.plain(storey.elevation().metres()));
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private void sums(String name, String key, Map<String, Totals> sums) throws IOException {
+    json.writeArrayFieldStart(name);
+    for (Map.Entry<String, Totals> sum : sums.entrySet()) {
+      json.writeStartObject();
+      json.writeStringField(key, sum.getKey());
+      fields(sum.getValue());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private void totals(String name, Totals totals) throws IOException {
+    json.writeObjectFieldStart(name);
+    fields(totals);
+    json.writeEndObject();
+  }
+
+  private void fields(Totals totals) throws IOException {
+    json.writeNumberField("all", totals.all());
+    json.writeNumberField("counted", totals.counted());
+    json.writeNumberField("left_out", totals.leftOut());
+    json.writeNumberField("unresolved", totals.unresolved());
+    json.writeNumberField("length_m", Rounded.plain(totals.length().metres()));
+    json.writeNumberField("weight_kg", Rounded.plain(totals.weight().kilograms()));
+    json.writeNumberField("body_m2", Rounded.fine(totals.body().squareMetres()));
+    json.writeNumberField("inside_m2", Rounded.fine(totals.inside().squareMetres()));
+    json.writeNumberField("ends_m2", Rounded.fine(totals.ends().squareMetres()));
+    json.writeNumberField("holes_m2", Rounded.fine(totals.holes().squareMetres()));
+    json.writeNumberField("covered_m2", Rounded.fine(totals.covered().squareMetres()));
+    json.writeNumberField("exposed_m2", Rounded.fine(totals.exposed().squareMetres()));
+  }
+
+  private <T> void rows(String name, List<Column<T>> columns, List<T> items) throws IOException {
+    json.writeArrayFieldStart(name);
+    for (T item : items) {
+      json.writeStartObject();
+      for (Column<T> column : columns) {
+        json.writeObjectField(column.name(), column.value().apply(item));
+      }
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+}

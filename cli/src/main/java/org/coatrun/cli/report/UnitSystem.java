@@ -1,0 +1,73 @@
+package org.coatrun.cli.report;
+
+import java.util.Locale;
+import org.coatrun.shared.model.Building;
+import org.coatrun.shared.units.Area;
+import org.coatrun.shared.units.Length;
+import org.coatrun.shared.units.Mass;
+
+/** The units that the screen shows. Files are in SI whatever these are. */
+public enum UnitSystem {
+  /** US customary: feet, square feet, pounds. */
+  US("ft", "ft2", "lb"),
+  /** Metres, square metres, kilograms. */
+  SI("m", "m2", "kg");
+
+  private final String lengthUnit;
+  private final String areaUnit;
+  private final String weightUnit;
+
+  UnitSystem(String lengthUnit, String areaUnit, String weightUnit) {
+    this.lengthUnit = lengthUnit;
+    this.areaUnit = areaUnit;
+    this.weightUnit = weightUnit;
+  }
+
+  /** US where the first file measures in feet or inches, else SI. */
+  public static UnitSystem usedBy(Building building) {
+    String unit =
+        building.files().isEmpty()
+            ? ""
+            : building.files().get(0).lengthUnit().toLowerCase(Locale.ROOT);
+    boolean us = unit.contains("foot") || unit.contains("feet") || unit.contains("inch");
+    return us ? US : SI;
+  }
+
+  String lengthUnit() {
+    return lengthUnit;
+  }
+
+  String areaUnit() {
+    return areaUnit;
+  }
+
+  String weightUnit() {
+    return weightUnit;
+  }
+
+  String show(Length value) {
+    return grouped(1, value(value));
+  }
+
+  /** To the hundredth, for elevations. */
+  String showFinely(Length value) {
+    return grouped(2, value(value));
+  }
+
+  String show(Area value) {
+    return grouped(1, this == US ? value.squareFeet() : value.squareMetres());
+  }
+
+  String show(Mass value) {
+    return grouped(0, this == US ? value.pounds() : value.kilograms());
+  }
+
+  private double value(Length length) {
+    return this == US ? length.feet() : length.metres();
+  }
+
+  private static String grouped(int decimals, double value) {
+    String text = String.format(Locale.ROOT, "%,." + decimals + "f", value);
+    return text.matches("-[0.]+") ? text.substring(1) : text;
+  }
+}

@@ -1,0 +1,54 @@
+package org.coatrun.shared.finding;
+
+/** What may come up when the takeoff is put together from the model and what was measured. */
+public enum LedgerFinding implements FindingCode {
+  SUBSTANCE_UNKNOWN(
+      "F380",
+      Severity.ERROR,
+      "Nothing in the model says what a beam, column, member or plate is made of.",
+      "Give it a material or a section in the model; until then it is not in the numbers."),
+  NOT_MEASURED(
+      "F381",
+      Severity.ERROR,
+      "An element that may need coating was not measured.",
+      "Look at its body in the model; it is not in the numbers."),
+  WEIGHT_DISAGREES(
+      "F382",
+      Severity.WARNING,
+      "The weight that a designation states and the weight of the drawn section are more than 3 %"
+          + " apart.",
+      "Find out which is right, the name or the drawing. The nominal weight is used, unless they"
+          + " are more than 25 % apart: then the drawn one is.");
+
+  private final String code;
+  private final Severity severity;
+  private final String meaning;
+  private final String remedy;
+
+  LedgerFinding(String code, Severity severity, String meaning, String remedy) {
+    this.code = code;
+    this.severity = severity;
+    this.meaning = meaning;
+    this.remedy = remedy;
+  }
+
+  @Override
+  public String code() {
+    return code;
+  }
+
+  @Override
+  public Severity severity() {
+    return severity;
+  }
+
+  @Override
+  public String meaning() {
+    return meaning;
+  }
+
+  @Override
+  public String remedy() {
+    return remedy;
+  }
+}
