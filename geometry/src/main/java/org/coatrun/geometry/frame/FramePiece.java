@@ -1,0 +1,78 @@
+package org.coatrun.geometry.frame;
+
+import java.util.Optional;
+import org.coatrun.geometry.solid.Solid;
+import org.coatrun.shared.model.ElementId;
+import org.coatrun.shared.model.Identity;
+import org.coatrun.shared.model.Member;
+import org.coatrun.shared.model.Role;
+import org.coatrun.shared.shape.Vec3;
+
+/**
+ * A piece of steel as the frame sees it: what the model calls it, and the box it fills.
+ *
+ * @param label mark, name, GlobalId or number: the first that the model gives
+ * @param section designation, or empty
+ */
+public record FramePiece(
+    ElementId id,
+    Role role,
+    String label,
+    String section,
+    Optional<ElementId> assembly,
+    OrientedBox box) {
+
+  /** Above this share of upright, a piece that the model does not call a brace is a column. */
+  private static final double UPRIGHT = Math.sin(Math.toRadians(75));
+
+  /** Below this share of upright a piece lies. */
+  private static final double LYING = Math.sin(Math.toRadians(30));
+
+  /**
+   * A piece from its member and its solid in world axes.
+   *
+   * @param along direction of the member
+   * @param across rough direction of its width
+   */
+  public static FramePiece of(Member member, Solid solid, Vec3 along, Vec3 across) {
+    return new FramePiece(
+        member.id(),
+        member.role(),
+        label(member.identity()),
+        member.section().name(),
+        member.identity().assembly(),
+        OrientedBox.of(solid, along, across));
+  }
+
+  private static String label(Identity i) {
+    if (!i.mark().isBlank()) {
+      return i.mark();
+    }
+    if (!i.name().isBlank()) {
+      return i.name();
+    }
+    return i.guid().isBlank() ? "#" + i.id().step() : i.guid();
+  }
+
+  /** Plates and fasteners pass forces on but do not span. */
+  boolean isPlate() {
+    return role == Role.PLATE || role == Role.FASTENER;
+  }
+
+  boolean isColumn() {
+    return switch (role) {
+      case COLUMN -> true;
+      case BEAM, MEMBER, OTHER -> box.uprightness() > UPRIGHT && box.length() > 1.5;
+      default -> false;
+    };
+  }
+
+  boolean isBrace() {
+    boolean leans = box.uprightness() > LYING && box.uprightness() <= UPRIGHT;
+    return role == Role.BRACE || (leans && (role == Role.MEMBER || role == Role.OTHER));
+  }
+
+  boolean lies() {
+    return box.uprightness() <= LYING;
+  }
+}
