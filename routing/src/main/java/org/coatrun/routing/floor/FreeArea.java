@@ -15,7 +15,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
-import org.locationtech.jts.operation.distance.DistanceOp;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.precision.GeometryPrecisionReducer;
 
 /**
@@ -38,6 +38,7 @@ public final class FreeArea {
   private final Geometry area;
   private final List<Region> regions;
   private final IndexedPointInAreaLocator locator;
+  private final IndexedFacetDistance edges;
 
   private FreeArea(Geometry cut) {
     Geometry onGrain =
@@ -47,6 +48,7 @@ public final class FreeArea {
     area = Planar.FACTORY.createMultiPolygon(pieces.toArray(Polygon[]::new));
     regions = pieces.stream().map(Planar::region).toList();
     locator = new IndexedPointInAreaLocator(area);
+    edges = new IndexedFacetDistance(area);
   }
 
   /** Cuts the free area out of a floor, with {@code margin} kept to all that is not free. */
@@ -93,7 +95,7 @@ public final class FreeArea {
       return Optional.empty();
     }
     Coordinate at = new Coordinate(p.x(), p.y());
-    Coordinate c = DistanceOp.nearestPoints(area, Planar.FACTORY.createPoint(at))[0];
+    Coordinate c = edges.nearestPoints(Planar.FACTORY.createPoint(at))[0];
     if (c.distance(at) > reach.metres()) {
       return Optional.empty();
     }

@@ -17,6 +17,8 @@ import org.jgrapht.graph.SimpleWeightedGraph;
  */
 public final class FloorNetwork {
 
+  private static final double HAIR = 1e-3;
+
   private final Corners corners;
   private final Sight sight;
   private final int[] reflex;
@@ -69,6 +71,17 @@ public final class FloorNetwork {
 
   boolean sees(Anchor a, Anchor b) {
     return sight.clear(a.x(), a.y(), b.x(), b.y());
+  }
+
+  /**
+   * Whether a sees p, where p may lie a hair outside the free area: the last millimetre before p is
+   * not looked at.
+   */
+  boolean seesNearly(Anchor a, Vec2 p) {
+    Vec2 way = p.minus(a.point());
+    double length = way.length();
+    Vec2 before = length <= HAIR ? a.point() : p.minus(way.times(HAIR / length));
+    return sight.clear(a.x(), a.y(), Corners.grain(before.x()), Corners.grain(before.y()));
   }
 
   double distance(Anchor a, int corner) {

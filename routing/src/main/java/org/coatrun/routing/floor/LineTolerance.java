@@ -1,0 +1,10 @@
+package org.coatrun.routing.floor;
+
+/** What counts as the same level. */
+final class LineTolerance {
+
+  /** A base plate sunk this deep in a slab still stands on it, in metres. */
+  static final double LEVEL = 0.05;
+
+  private LineTolerance() {}
+}

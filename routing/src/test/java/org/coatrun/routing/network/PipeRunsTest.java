@@ -1,0 +1,56 @@
+package org.coatrun.routing.network;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.coatrun.routing.floor.FreeArea;
+import org.coatrun.shared.line.Region;
+import org.coatrun.shared.shape.Vec2;
+import org.junit.jupiter.api.Test;
+
+class PipeRunsTest {
+
+  private static final double MARGIN = 0.15;
+
+  @Test
+  void pipeFollowsTheWallsOfABareRoom() {
+    var plate = List.of(Region.rectangle(0, 0, 20, 10));
+    var free = FreeArea.of(plate, List.of(), RandomFloor.MARGIN);
+    var pipes = new PipeNetwork(free.regions(), List.of(), MARGIN, 9);
+    var floor = new FloorNetwork(free.regions());
+    double in = MARGIN + 0.001;
+    Vec2 corner = new Vec2(in, in);
+    Vec2 opposite = new Vec2(20 - in, 10 - in);
+    var runs = new PipeRuns(pipes, floor, corner, 1.5);
+    assertThat(runs.lengthTo(opposite).orElseThrow()).isCloseTo(20 + 10 - 4 * in, within(1e-6));
+    assertThat(runs.runTo(opposite).orElseThrow().points()).hasSize(3);
+  }
+
+  @Test
+  void pipeRunsBesideTheRowsOfColumns() {
+    var columns = new ArrayList<Region>();
+    for (int i = 1; i < 5; i++) {
+      for (int j = 1; j < 4; j++) {
+        columns.add(Region.rectangle(9 * i - 0.2, 9 * j - 0.2, 9 * i + 0.2, 9 * j + 0.2));
+      }
+    }
+    var free = FreeArea.of(List.of(Region.rectangle(0, 0, 45, 36)), columns, RandomFloor.MARGIN);
+    var pipes = new PipeNetwork(free.regions(), columns, MARGIN, 9);
+    var floor = new FloorNetwork(free.regions());
+    Vec2 start = new Vec2(1, 18.5);
+    var runs = new PipeRuns(pipes, floor, start, 1.5);
+    List<Vec2> outlets = pipes.outlets(6);
+    assertThat(outlets).hasSizeBetween(15, 60);
+    for (Vec2 outlet : outlets) {
+      HosePath run = runs.runTo(outlet).orElseThrow();
+      assertThat(run.length()).isCloseTo(runs.lengthTo(outlet).orElseThrow(), within(1e-6));
+      // Pipe is square to the walls, the first piece apart: never shorter than straight, seldom
+      // much longer than both sides of the rectangle.
+      double sides = Math.abs(outlet.x() - start.x()) + Math.abs(outlet.y() - start.y());
+      assertThat(run.length()).isBetween(outlet.distance(start) - 1e-6, sides + 10);
+      assertThat(run.turns().size()).isLessThanOrEqualTo(4);
+    }
+  }
+}
