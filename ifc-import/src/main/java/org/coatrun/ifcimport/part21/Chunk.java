@@ -14,21 +14,14 @@ final class Chunk implements StatementSink {
   final long begin;
   final long until;
 
-  /** Where the scan began, and where the first statement behind this piece begins. */
-  long first = -1;
-
-  long next = -1;
-
-  /** Where the statement begins that the end of the file cuts, or -1. */
-  long open = -1;
-
   int count;
-  long[] ids;
-  int[] offsets;
-  int[] names;
+  long[] ids = {};
+  int[] offsets = {};
+  int[] names = {};
 
   long[] others = new long[8];
   int otherCount;
+  boolean tooManyOthers;
 
   final Map<FileFinding, Faults> faults = new EnumMap<>(FileFinding.class);
 
@@ -40,19 +33,53 @@ final class Chunk implements StatementSink {
     boolean more;
   }
 
+  private long first = -1;
+  private long next = -1;
+  private long open = -1;
+
+  /** A piece from one position up to before another. */
   Chunk(long begin, long until) {
     this.begin = begin;
     this.until = until;
-    int guess = (int) Math.min(1 << 20, (until - begin) / 40 + 8);
-    ids = new long[guess];
-    offsets = new int[guess];
-    names = new int[guess];
   }
 
-  /** Scans from a place on; what was found before is forgotten. */
-  Chunk scan(StatementScanner scanner, long from) {
+  /** Says where the first statement begins, where that is known. */
+  void guess(long beginning) {
+    first = beginning;
+  }
+
+  /** Where the scan began, or -1 where there was no scan. */
+  long first() {
+    return first;
+  }
+
+  /** Where the first statement behind this piece begins. */
+  long next() {
+    return next;
+  }
+
+  /** Where the statement begins that the end of the file cuts, or -1. */
+  long open() {
+    return open;
+  }
+
+  /** Scans from where a record seems to begin, if anywhere. */
+  void scanFromGuess(StatementScanner scanner) {
+    long from = first >= 0 ? first : scanner.guessBeginning(begin, until);
+    if (from >= 0) {
+      scan(scanner, from);
+    }
+  }
+
+  /** Scans from the beginning of a statement on; what was found before is forgotten. */
+  void scan(StatementScanner scanner, long from) {
+    int likely = (int) Math.min(1 << 20, (until - begin) / 40 + 8);
+    ids = new long[likely];
+    offsets = new int[likely];
+    names = new int[likely];
     count = 0;
     otherCount = 0;
+    tooManyOthers = false;
     faults.clear();
     first = from;
     next = scanner.scan(from, until, this);
@@ -60,7 +87,6 @@ final class Chunk implements StatementSink {
     ids = Arrays.copyOf(ids, count);
     offsets = Arrays.copyOf(offsets, count);
     names = Arrays.copyOf(names, count);
-    return this;
   }
 
   long position(int i) {
@@ -82,10 +108,12 @@ final class Chunk implements StatementSink {
 
   @Override
   public void other(long position) {
-    if (otherCount == others.length) {
+    if (otherCount == others.length && otherCount < MOST_OTHERS) {
       others = Arrays.copyOf(others, 2 * otherCount);
     }
-    if (otherCount < MOST_OTHERS) {
+    if (otherCount == MOST_OTHERS) {
+      tooManyOthers = true;
+    } else {
       others[otherCount++] = position;
     }
   }

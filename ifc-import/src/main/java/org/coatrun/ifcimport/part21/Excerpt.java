@@ -19,4 +19,18 @@ final class Excerpt {
     }
     return to < end ? out.append("...").toString() : out.toString();
   }
+
+  /** The same between quotation marks. */
+  static String quoted(byte[] bytes, int start, int end) {
+    return "\"" + of(bytes, start, end) + "\"";
+  }
+
+  /** The end of the line that a place stands in. */
+  static int lineEnd(byte[] bytes, int start, int end) {
+    int i = start;
+    while (i < end && bytes[i] != '\n' && bytes[i] != '\r') {
+      i++;
+    }
+    return i;
+  }
 }

@@ -23,7 +23,7 @@ final class Guess {
    *     {@code #} is an ordinary character
    */
   long endOfTextAround(long hash) {
-    if (!beginsAfterBreak(hash) || !isHead(hash)) {
+    if (!beginsRecord(hash)) {
       return 0;
     }
     long close = closingQuote(hash);
@@ -32,6 +32,34 @@ final class Guess {
     }
     int behind = window.at(skipBlanks(close + 1));
     return behind == ',' || behind == ')' ? close : NEW_RECORD;
+  }
+
+  /** Whether what stands at a {@code #} looks like a record's beginning. */
+  boolean beginsRecord(long hash) {
+    return beginsAfterBreak(hash) && isHead(hash);
+  }
+
+  /** The place of {@code ENDSEC;} shortly before the end of the file, or -1. */
+  long endSectionAfter(long from) {
+    if (window.at(from + LOOK_AHEAD) >= 0) {
+      return -1;
+    }
+    for (long q = from; window.at(q) >= 0; q++) {
+      if (window.at(q) == 'E' && beginsAfterBreak(q) && isEndSection(q)) {
+        return q;
+      }
+    }
+    return -1;
+  }
+
+  private boolean isEndSection(long at) {
+    String mark = "ENDSEC";
+    for (int i = 0; i < mark.length(); i++) {
+      if (window.at(at + i) != mark.charAt(i)) {
+        return false;
+      }
+    }
+    return window.at(skipBlanks(at + mark.length())) == ';';
   }
 
   /** The place of the {@code #} of a head whose equals sign stands here, or -1. */

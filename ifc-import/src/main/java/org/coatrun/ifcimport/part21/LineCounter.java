@@ -5,7 +5,7 @@ import java.util.Arrays;
 /** Line numbers of places, counted when first asked for and kept block by block; thread-safe. */
 final class LineCounter {
 
-  private static final int BLOCK = 1 << 20;
+  private static final int BLOCK = 1 << 16;
 
   private final ByteSource source;
 

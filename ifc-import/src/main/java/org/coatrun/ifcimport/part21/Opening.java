@@ -1,9 +1,6 @@
 package org.coatrun.ifcimport.part21;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import org.coatrun.shared.finding.FileFinding;
 
@@ -16,70 +13,56 @@ final class Opening {
   private final NameTable names = new NameTable();
   private final LineCounter lines;
   private final FindingLog log;
+  private final Sections sections;
+  private List<Chunk> chunks = List.of();
 
   private Opening(String name, ByteSource source, StepOptions options) {
     this.name = name;
     this.source = source;
     this.options = options;
     this.lines = new LineCounter(source);
-    this.log = new FindingLog(name);
+    this.log = new FindingLog(name, lines);
+    this.sections = new Sections(source, log);
   }
 
   static Opened open(Path file, StepOptions options) {
     String name = String.valueOf(file.getFileName());
-    ByteSource source = source(file, name);
+    ByteSource source = Sources.open(file, options);
     try {
       return new Opening(name, source, options).run();
-    } catch (ModelFileException e) {
+    } catch (RuntimeException | Error e) {
       source.close();
       throw e;
     }
   }
 
-  private static ByteSource source(Path file, String name) {
-    if (!Files.exists(file)) {
-      throw new ModelFileException(file + " does not exist; check the path.");
+  private Opened run() {
+    long start = Signature.check(name, source);
+    chunks = new ParallelScan(source, names, options).from(start);
+    readSections();
+    RecordIndex index = new RecordIndex(chunks, names);
+    if (!sections.sawAny()) {
+      throw Signature.noModel(name);
     }
-    if (Files.isDirectory(file)) {
-      throw new ModelFileException(file + " is a folder; name a model file in it.");
+    Header header = sections.header();
+    Tail tail = new Tail(name, index, chunks, sections.endMark(), log, lines);
+    tail.judge(options.acceptTruncated());
+    Faults.log(index, log, lines);
+    ComplexNames.give(index, names, source, log);
+    if (index.count() == 0) {
+      log.add(FileFinding.NO_RECORDS, FindingLog.NOWHERE, 0, "the file holds no records");
     }
-    try {
-      return new MappedSource(file);
-    } catch (IOException e) {
-      throw new ModelFileException(name + " cannot be read; check its permissions.", e);
-    }
+    return new Opened(name, source, header, index, names, lines, log);
   }
 
-  private Opened run() {
-    if (source.size() == 0) {
-      throw new ModelFileException(name + " is empty; export or copy the model again.");
-    }
-    List<Chunk> chunks = scan();
-    RecordIndex index = new RecordIndex(chunks, names, (first, second) -> {});
-    Sections sections = new Sections(source, log, lines);
+  private void readSections() {
     for (Chunk c : chunks) {
+      if (c.tooManyOthers) {
+        throw Signature.noModel(name);
+      }
       for (int i = 0; i < c.otherCount; i++) {
         sections.statement(c.others[i]);
       }
     }
-    if (!sections.sawData()) {
-      throw new ModelFileException(name + " is not an IFC model in STEP form.");
-    }
-    if (index.count() == 0) {
-      log.add(FileFinding.NO_RECORDS, 0, 0, "the file holds no records");
-    }
-    return new Opened(name, source, sections.header(), index, names, lines, log);
-  }
-
-  private List<Chunk> scan() {
-    StatementScanner scanner = new StatementScanner(source, names, 1 << 20);
-    List<Chunk> chunks = new ArrayList<>();
-    long at = 0;
-    while (at < source.size()) {
-      Chunk chunk = new Chunk(at, Math.min(source.size(), at + options.chunkBytes()));
-      chunks.add(chunk.scan(scanner, at));
-      at = chunk.next;
-    }
-    return chunks;
   }
 }

@@ -1,11 +1,17 @@
 package org.coatrun.ifcimport.part21;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.coatrun.shared.finding.FileFinding;
 
 /** Where each record stands and what it is called; a record is known by its place in the order. */
 final class RecordIndex {
 
+  /** More are counted but not kept. */
+  static final int MOST_DUPLICATES = FindingLog.MOST;
+
+  private static final int LONGEST_RECORD = 256 << 20;
   private static final int GONE = -1;
 
   private final Chunk[] chunks;
@@ -15,11 +21,13 @@ final class RecordIndex {
   private final int[] firsts;
 
   private final IdTable byId;
+  private final List<Integer> duplicates = new ArrayList<>();
+  private int duplicateCount;
   private int[] groupStarts;
   private int[] grouped;
   private int left;
 
-  RecordIndex(List<Chunk> chunks, NameTable nameTable, IdTable.Duplicates duplicates) {
+  RecordIndex(List<Chunk> chunks, NameTable nameTable) {
     this.chunks = chunks.toArray(Chunk[]::new);
     this.nameTable = nameTable;
     firsts = new int[this.chunks.length + 1];
@@ -27,7 +35,26 @@ final class RecordIndex {
       firsts[i + 1] = Math.addExact(firsts[i], this.chunks[i].count);
     }
     left = firsts[this.chunks.length];
-    byId = IdTable.of(this, duplicates);
+    byId = IdTable.of(this, this::duplicate);
+  }
+
+  private void duplicate(int earlier, int later) {
+    remove(later);
+    if (duplicates.size() < 2 * MOST_DUPLICATES) {
+      duplicates.add(earlier);
+      duplicates.add(later);
+    }
+    duplicateCount++;
+  }
+
+  /** The records taken out because another with their id stands: that one's number, then theirs. */
+  List<Integer> duplicates() {
+    return duplicates;
+  }
+
+  /** How many records were taken out as duplicates. */
+  int duplicateCount() {
+    return duplicateCount;
   }
 
   /** How many records were scanned, those taken out included. */
@@ -42,9 +69,10 @@ final class RecordIndex {
 
   /** Takes a record out, because another one with its id stands or it has no place here. */
   void remove(int number) {
-    Chunk c = chunks[chunkOf(number)];
-    c.names[number - firsts[chunkOf(number)]] = GONE;
-    left--;
+    int c = chunkOf(number);
+    int i = number - firsts[c];
+    left -= chunks[c].names[i] == GONE ? 0 : 1;
+    chunks[c].names[i] = GONE;
   }
 
   long id(int number) {
@@ -57,16 +85,30 @@ final class RecordIndex {
     return chunks[c].position(number - firsts[c]);
   }
 
-  /** Where the next record begins or the chunk's part of the file ends. */
+  /** Where the next record or, for the last of a chunk, the next statement begins. */
   long end(int number) {
     int c = chunkOf(number);
     int i = number - firsts[c] + 1;
-    return i < chunks[c].count ? chunks[c].position(i) : chunks[c].next;
+    return i < chunks[c].count ? chunks[c].position(i) : chunks[c].next();
   }
 
   int name(int number) {
     int c = chunkOf(number);
     return chunks[c].names[number - firsts[c]];
+  }
+
+  /** Decodes a record. */
+  StepRecord decode(int number, ByteSource source, FaultSink faults) {
+    long from = position(number);
+    long length = end(number) - from;
+    if (length > LONGEST_RECORD) {
+      faults.fault(
+          FileFinding.BAD_RECORD, "the record is longer than " + LONGEST_RECORD + " bytes");
+      return StepRecord.simple(id(number), nameTable.name(name(number)), List.of());
+    }
+    byte[] bytes = new byte[(int) length];
+    source.read(from, bytes, 0, bytes.length);
+    return RecordParser.afterHead(bytes, faults).record(id(number));
   }
 
   /** Gives a complex instance its name. */
@@ -77,7 +119,8 @@ final class RecordIndex {
 
   /** The number of the record with an id, or -1. */
   int find(long id) {
-    return byId.find(id);
+    int number = byId.find(id);
+    return number < 0 || name(number) == GONE ? -1 : number;
   }
 
   Chunk[] chunks() {

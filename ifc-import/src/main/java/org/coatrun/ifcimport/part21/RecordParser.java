@@ -55,7 +55,8 @@ final class RecordParser {
     if (pos < end && peek() != ';') {
       faults.fault(
           FileFinding.STRAY_TEXT,
-          "\"" + Excerpt.of(bytes, pos, lineEnd()) + "\" stands behind the last parenthesis");
+          Excerpt.quoted(bytes, pos, Excerpt.lineEnd(bytes, pos, end))
+              + " stands behind the last parenthesis");
     }
     return record;
   }
@@ -284,14 +285,6 @@ final class RecordParser {
         pos++;
       }
     }
-  }
-
-  private int lineEnd() {
-    int i = pos;
-    while (i < end && bytes[i] != '\n' && bytes[i] != '\r' && bytes[i] != ';') {
-      i++;
-    }
-    return i;
   }
 
   private int peek() {

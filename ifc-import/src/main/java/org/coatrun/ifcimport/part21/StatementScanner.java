@@ -55,6 +55,20 @@ final class StatementScanner {
     return at;
   }
 
+  /**
+   * Where a record seems to begin in a range, judged without knowing what stands before it.
+   *
+   * @return the place, or -1 where none seems to begin
+   */
+  long guessBeginning(long from, long until) {
+    for (long q = from; q < until; q++) {
+      if (window.at(q) == '#' && guess.beginsRecord(q)) {
+        return q;
+      }
+    }
+    return -1;
+  }
+
   private long statement(long at, StatementSink sink) {
     if (window.at(at) == '#') {
       return record(at, sink);
@@ -151,7 +165,7 @@ final class StatementScanner {
           q++;
           break;
         default:
-          open = open < 0 ? start : open;
+          open = start;
           return size;
       }
     }
@@ -198,9 +212,16 @@ final class StatementScanner {
         }
         q = close > q ? close : q + 1;
       } else {
-        return size;
+        return endOfFileInText(from);
       }
     }
+  }
+
+  /** The last text of the file is not closed; the marks behind it should not be lost with it. */
+  private long endOfFileInText(long from) {
+    long mark = guess.endSectionAfter(from);
+    interrupted = mark >= 0;
+    return interrupted ? mark : size;
   }
 
   private long runInText(long from) {

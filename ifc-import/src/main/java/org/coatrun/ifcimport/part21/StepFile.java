@@ -6,7 +6,6 @@ import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import org.coatrun.shared.finding.FileFinding;
 import org.coatrun.shared.finding.Finding;
 
 /**
@@ -16,8 +15,6 @@ import org.coatrun.shared.finding.Finding;
  * finding, and the rest is read.
  */
 public final class StepFile implements AutoCloseable {
-
-  private static final int LONGEST_RECORD = 256 << 20;
 
   private final Opened opened;
 
@@ -106,19 +103,10 @@ public final class StepFile implements AutoCloseable {
   }
 
   private StepRecord decode(int number, long id) {
-    RecordIndex index = opened.index();
-    long from = index.position(number);
-    long length = index.end(number) - from;
+    long at = opened.index().position(number);
     FaultSink faults =
-        (code, sentence) ->
-            opened.log().add(code, opened.lines().lineOf(from), id, "#" + id + ": " + sentence);
-    if (length > LONGEST_RECORD) {
-      faults.fault(FileFinding.BAD_RECORD, "the record is too long");
-      return StepRecord.simple(id, nameOf(id), List.of());
-    }
-    byte[] bytes = new byte[(int) length];
-    opened.source().read(from, bytes, 0, bytes.length);
-    return RecordParser.afterHead(bytes, faults).record(id);
+        (code, sentence) -> opened.log().add(code, at, id, "#" + id + ": " + sentence);
+    return opened.index().decode(number, opened.source(), faults);
   }
 
   /** Gives back what the file holds; temporary files go. */

@@ -82,7 +82,12 @@ public enum FileFinding implements FindingCode {
       "F117",
       Severity.NOTE,
       "There are more findings of one kind than are listed.",
-      "Export the model again; so many faults of one kind have one cause.");
+      "Export the model again; so many faults of one kind have one cause."),
+  OPEN_SECTION(
+      "F118",
+      Severity.WARNING,
+      "A section of the file is not closed.",
+      "Usually harmless; check whether elements are missing.");
 
   private final String code;
   private final Severity severity;
