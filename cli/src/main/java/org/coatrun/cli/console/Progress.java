@@ -2,6 +2,7 @@ package org.coatrun.cli.console;
 
 import java.io.PrintWriter;
 import java.util.Locale;
+import java.util.function.LongSupplier;
 
 /**
  * Shows on one line how far long work has come; shows nothing where nobody watches, and nothing for
@@ -15,18 +16,22 @@ public final class Progress {
 
   private final PrintWriter out;
   private final boolean shown;
-  private final long start = System.nanoTime();
-  private long last = start;
+  private final LongSupplier clock;
+  private final long start;
+  private long last;
   private boolean dirty;
 
-  private Progress(PrintWriter out, boolean shown) {
+  private Progress(PrintWriter out, boolean shown, LongSupplier clock) {
     this.out = out;
     this.shown = shown;
+    this.clock = clock;
+    start = clock.getAsLong();
+    last = start;
   }
 
   /** Progress on {@code err} where a person watches it. */
   public static Progress on(PrintWriter err) {
-    return new Progress(err, isWatched());
+    return new Progress(err, isWatched(), System::nanoTime);
   }
 
   // The launcher for shells knows whether the error stream is a terminal. The one for Windows does
@@ -38,8 +43,8 @@ public final class Progress {
   }
 
   /** Progress that is shown whoever watches: for tests. */
-  static Progress shownOn(PrintWriter err) {
-    return new Progress(err, true);
+  static Progress shownOn(PrintWriter err, LongSupplier nanos) {
+    return new Progress(err, true, nanos);
   }
 
   /**
@@ -51,7 +56,7 @@ public final class Progress {
     if (!shown) {
       return;
     }
-    long now = System.nanoTime();
+    long now = clock.getAsLong();
     if (now - start < QUIET_NANOS || now - last < STEP_NANOS) {
       return;
     }

@@ -1,0 +1,81 @@
+package org.coatrun.cli.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.coatrun.cli.console.CommandFailure;
+import org.coatrun.cli.console.ExitCode;
+import org.coatrun.cli.console.Progress;
+import org.coatrun.cli.report.UnitSystem;
+import org.coatrun.ifcimport.part21.ModelFileException;
+import org.coatrun.ifcimport.read.IfcImport;
+import org.coatrun.ifcimport.read.ImportOptions;
+import org.coatrun.shared.finding.FileFinding;
+import org.coatrun.shared.model.Building;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The models that a command reads, and how it shows what it finds. */
+final class ModelOptions {
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "MODEL",
+      description = {
+        "IFC files (.ifc, .ifczip) of one building: structure, architecture and others together"
+            + " count as one."
+      })
+  private List<Path> models = new ArrayList<>();
+
+  @Option(
+      names = "--units",
+      paramLabel = "us|si",
+      description =
+          "Units on the screen; as the first model's, if not given. Files are always in SI.")
+  private Optional<UnitSystem> units = Optional.empty();
+
+  @Option(
+      names = "--accept-truncated",
+      description = "Use a cut-off file as far as it goes, and exit with 5.")
+  private boolean acceptTruncated;
+
+  /**
+   * Reads the building.
+   *
+   * @throws CommandFailure where a file cannot be read as a model
+   */
+  Building read(Progress progress) throws CommandFailure {
+    ImportOptions options =
+        acceptTruncated ? ImportOptions.DEFAULT.acceptingTruncated() : ImportOptions.DEFAULT;
+    try {
+      return IfcImport.read(
+          models, options, (what, done, total) -> progress.at(what, share(done, total)));
+    } catch (ModelFileException e) {
+      throw new CommandFailure(ExitCode.BAD_INPUT, e.getMessage());
+    } finally {
+      progress.done();
+    }
+  }
+
+  /** The units to show {@code building} in. */
+  UnitSystem units(Building building) {
+    return units.orElseGet(() -> UnitSystem.usedBy(building));
+  }
+
+  /** Says on {@code err} when only a part of a model was read, and gives the exit code for it. */
+  static ExitCode completeness(Building building, PrintWriter err) {
+    boolean truncated =
+        building.findings().stream().anyMatch(f -> f.code() == FileFinding.TRUNCATED);
+    if (truncated) {
+      err.println("coatrun: a model is cut off; the numbers cover only what stands before the cut");
+      err.flush();
+    }
+    return truncated ? ExitCode.PARTIAL : ExitCode.OK;
+  }
+
+  private static double share(long done, long total) {
+    return total <= 0 ? 0 : Math.min(1, (double) done / total);
+  }
+}

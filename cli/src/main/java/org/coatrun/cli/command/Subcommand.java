@@ -1,0 +1,45 @@
+package org.coatrun.cli.command;
+
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import org.coatrun.cli.console.CommandFailure;
+import org.coatrun.cli.console.ExitCode;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** What all commands share: help, the two streams, and an end with an exit code. */
+abstract class Subcommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec;
+
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      description = "Show this help and exit.")
+  @SuppressWarnings("UnusedVariable") // picocli sets it and acts on it.
+  private boolean help;
+
+  /**
+   * Does the work.
+   *
+   * @throws CommandFailure to end with a sentence and an exit code
+   */
+  abstract ExitCode run() throws CommandFailure;
+
+  @Override
+  public final Integer call() throws CommandFailure {
+    ExitCode exitCode = run();
+    out().flush();
+    err().flush();
+    return exitCode.code();
+  }
+
+  final PrintWriter out() {
+    return spec.commandLine().getOut();
+  }
+
+  final PrintWriter err() {
+    return spec.commandLine().getErr();
+  }
+}
