@@ -1,0 +1,146 @@
+package org.coatrun.geometry.solid;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.geom.TopologyException;
+import org.locationtech.jts.geom.util.GeometryFixer;
+import org.locationtech.jts.noding.snap.SnappingNoder;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.util.AssertionFailedException;
+
+/**
+ * Differences, intersections and unions of regions: boxes first, small convex polygons by hand, the
+ * rest by a snapping overlay with fallbacks. Results are areas only; slivers thinner than the
+ * tolerance are dropped.
+ */
+final class Overlay {
+
+  static final Geometry EMPTY = Rings.FACTORY.createPolygon();
+
+  private final double snap;
+  private final double thin;
+  private long fallbacks;
+
+  Overlay(Tolerance tolerance) {
+    this.snap = tolerance.snap();
+    this.thin = 2 * tolerance.plane();
+  }
+
+  /** Overlays so far that the first way could not do. */
+  long fallbacks() {
+    return fallbacks;
+  }
+
+  Geometry common(Geometry a, Geometry b) {
+    if (apart(a, b)) {
+      return EMPTY;
+    }
+    double[] ra = ConvexClip.ring(a);
+    double[] rb = ra == null ? null : ConvexClip.ring(b);
+    if (rb != null) {
+      return polygon(ConvexClip.common(ra, rb));
+    }
+    return overlay(a, b, OverlayNG.INTERSECTION);
+  }
+
+  Geometry less(Geometry a, Geometry b) {
+    if (apart(a, b)) {
+      return a;
+    }
+    double[] ra = ConvexClip.ring(a);
+    double[] rb = ra == null ? null : ConvexClip.ring(b);
+    if (rb != null) {
+      double[] shared = ConvexClip.common(ra, rb);
+      if (isNothing(shared)) {
+        return a;
+      }
+      if (isThin(Rings.area(ra) - Rings.area(shared), Rings.length(ra))) {
+        return EMPTY;
+      }
+    }
+    return overlay(a, b, OverlayNG.DIFFERENCE);
+  }
+
+  Geometry sum(Geometry a, Geometry b) {
+    if (a.isEmpty()) {
+      return b;
+    }
+    if (b.isEmpty()) {
+      return a;
+    }
+    return overlay(a, b, OverlayNG.UNION);
+  }
+
+  private boolean apart(Geometry a, Geometry b) {
+    if (a.isEmpty() || b.isEmpty()) {
+      return true;
+    }
+    Envelope x = a.getEnvelopeInternal();
+    Envelope y = b.getEnvelopeInternal();
+    return Math.min(x.getMaxX(), y.getMaxX()) - Math.max(x.getMinX(), y.getMinX()) <= thin
+        || Math.min(x.getMaxY(), y.getMaxY()) - Math.max(x.getMinY(), y.getMinY()) <= thin;
+  }
+
+  private Geometry polygon(double[] ring) {
+    return isNothing(ring) ? EMPTY : Rings.FACTORY.createPolygon(Rings.linear(ring));
+  }
+
+  private boolean isNothing(double[] ring) {
+    return ring == null || isThin(Rings.area(ring), Rings.length(ring));
+  }
+
+  private boolean isThin(double area, double length) {
+    return area <= 0.5 * thin * length;
+  }
+
+  private Geometry overlay(Geometry a, Geometry b, int operation) {
+    try {
+      return cleaned(OverlayNG.overlay(a, b, operation, null, new SnappingNoder(snap)));
+    } catch (TopologyException | IllegalArgumentException | AssertionFailedException e) {
+      fallbacks++;
+      return again(a, b, operation);
+    }
+  }
+
+  private Geometry again(Geometry a, Geometry b, int operation) {
+    Geometry fa = GeometryFixer.fix(a);
+    Geometry fb = GeometryFixer.fix(b);
+    try {
+      return cleaned(OverlayNGRobust.overlay(fa, fb, operation));
+    } catch (TopologyException | IllegalArgumentException | AssertionFailedException e) {
+      return coarser(fa, fb, operation);
+    }
+  }
+
+  private Geometry coarser(Geometry a, Geometry b, int operation) {
+    try {
+      return cleaned(OverlayNG.overlay(a, b, operation, null, new SnappingNoder(10 * snap)));
+    } catch (TopologyException | IllegalArgumentException | AssertionFailedException e) {
+      return cleaned(OverlayNG.overlay(a, b, operation, new PrecisionModel(1 / (10 * snap))));
+    }
+  }
+
+  /** Polygons that are more than slivers. */
+  private Geometry cleaned(Geometry g) {
+    if (g instanceof Polygon p) {
+      return p.isEmpty() || isThin(p.getArea(), p.getLength()) ? EMPTY : p;
+    }
+    List<Polygon> kept = new ArrayList<>();
+    for (int i = 0; i < g.getNumGeometries(); i++) {
+      if (g.getGeometryN(i) instanceof Polygon p && !isThin(p.getArea(), p.getLength())) {
+        kept.add(p);
+      }
+    }
+    if (kept.isEmpty()) {
+      return EMPTY;
+    }
+    return kept.size() == 1
+        ? kept.get(0)
+        : Rings.FACTORY.createMultiPolygon(kept.toArray(new Polygon[0]));
+  }
+}

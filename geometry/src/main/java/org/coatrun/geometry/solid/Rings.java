@@ -1,0 +1,119 @@
+package org.coatrun.geometry.solid;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.algorithm.RayCrossingCounter;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.CoordinateXY;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Location;
+import org.locationtech.jts.geom.Polygon;
+
+/** Rings of plane coordinates, u and v in turn, and the regions they bound. */
+final class Rings {
+
+  static final GeometryFactory FACTORY = new GeometryFactory();
+
+  private Rings() {}
+
+  /** Positive where counter-clockwise. */
+  static double area(double[] ring) {
+    double sum = 0;
+    int n = ring.length;
+    double ou = ring[0];
+    double ov = ring[1];
+    for (int i = 2; i + 3 < n; i += 2) {
+      sum +=
+          (ring[i] - ou) * (ring[i + 3] - ov) - (ring[i + 2] - ou) * (ring[i + 1] - ov);
+    }
+    return 0.5 * sum;
+  }
+
+  static double length(double[] ring) {
+    double sum = 0;
+    int n = ring.length;
+    for (int i = 0; i < n; i += 2) {
+      int j = i + 2 == n ? 0 : i + 2;
+      sum += Math.hypot(ring[j] - ring[i], ring[j + 1] - ring[i + 1]);
+    }
+    return sum;
+  }
+
+  static LinearRing linear(double[] ring) {
+    int n = ring.length / 2;
+    Coordinate[] c = new Coordinate[n + 1];
+    for (int i = 0; i < n; i++) {
+      c[i] = new CoordinateXY(ring[2 * i], ring[2 * i + 1]);
+    }
+    c[n] = c[0].copy();
+    return FACTORY.createLinearRing(c);
+  }
+
+  /** The region of shells (counter-clockwise) and holes (clockwise). */
+  static Geometry region(List<double[]> rings) {
+    if (rings.size() == 1) {
+      return area(rings.get(0)) > 0
+          ? FACTORY.createPolygon(linear(rings.get(0)))
+          : FACTORY.createPolygon();
+    }
+    List<double[]> shells = new ArrayList<>();
+    List<double[]> holes = new ArrayList<>();
+    for (double[] ring : rings) {
+      (area(ring) > 0 ? shells : holes).add(ring);
+    }
+    return shells.isEmpty() ? FACTORY.createPolygon() : assembled(shells, holes);
+  }
+
+  private static Geometry assembled(List<double[]> shells, List<double[]> holes) {
+    LinearRing[] outer = new LinearRing[shells.size()];
+    List<List<LinearRing>> inner = new ArrayList<>();
+    for (int i = 0; i < outer.length; i++) {
+      outer[i] = linear(shells.get(i));
+      inner.add(new ArrayList<>());
+    }
+    for (double[] hole : holes) {
+      int home = outer.length == 1 ? 0 : smallestAround(shells, outer, hole);
+      if (home >= 0) {
+        inner.get(home).add(linear(hole));
+      }
+    }
+    Polygon[] parts = new Polygon[outer.length];
+    for (int i = 0; i < parts.length; i++) {
+      parts[i] = FACTORY.createPolygon(outer[i], inner.get(i).toArray(new LinearRing[0]));
+    }
+    return parts.length == 1 ? parts[0] : FACTORY.createMultiPolygon(parts);
+  }
+
+  private static int smallestAround(List<double[]> shells, LinearRing[] outer, double[] hole) {
+    int best = -1;
+    double least = Double.POSITIVE_INFINITY;
+    double own = -area(hole);
+    for (int i = 0; i < outer.length; i++) {
+      double size = area(shells.get(i));
+      if (size < least && size > own && holds(outer[i], hole)) {
+        least = size;
+        best = i;
+      }
+    }
+    return best;
+  }
+
+  private static boolean holds(LinearRing shell, double[] hole) {
+    Coordinate[] c = shell.getCoordinates();
+    for (int i = 0; i < hole.length; i += 2) {
+      int j = i + 2 == hole.length ? 0 : i + 2;
+      int where = RayCrossingCounter.locatePointInRing(new CoordinateXY(hole[i], hole[i + 1]), c);
+      if (where == Location.BOUNDARY) {
+        Coordinate middle =
+            new CoordinateXY(0.5 * (hole[i] + hole[j]), 0.5 * (hole[i + 1] + hole[j + 1]));
+        where = RayCrossingCounter.locatePointInRing(middle, c);
+      }
+      if (where != Location.BOUNDARY) {
+        return where == Location.INTERIOR;
+      }
+    }
+    return false;
+  }
+}
