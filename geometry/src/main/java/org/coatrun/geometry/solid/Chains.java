@@ -139,7 +139,7 @@ final class Chains {
         double eu = welds.u[end[k]] - welds.u[at];
         double ev = welds.v[end[k]] - welds.v[at];
         double turn = Math.atan2(du * ev - dv * eu, du * eu + dv * ev);
-        if (turn > most || turn == most && k < best) {
+        if (turn > most || (turn == most && k < best)) {
           most = turn;
           best = k;
         }

@@ -91,7 +91,7 @@ final class ConvexClip {
       double cu = in[2 * i];
       double cv = in[2 * i + 1];
       double here = eu * (cv - pv) - ev * (cu - pu);
-      if (last < 0 && here > 0 || last > 0 && here < 0) {
+      if ((last < 0 && here > 0) || (last > 0 && here < 0)) {
         double t = last / (last - here);
         out[2 * m] = lu + t * (cu - lu);
         out[2 * m++ + 1] = lv + t * (cv - lv);

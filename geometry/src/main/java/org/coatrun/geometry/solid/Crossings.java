@@ -163,7 +163,7 @@ final class Crossings {
   private boolean before(int i, int j) {
     double di = cut[4 * i + 3];
     double dj = cut[4 * j + 3];
-    return di < dj || di == dj && cut[4 * i + 2] < cut[4 * j + 2];
+    return di < dj || (di == dj && cut[4 * i + 2] < cut[4 * j + 2]);
   }
 
   private void swap(int i, int j) {

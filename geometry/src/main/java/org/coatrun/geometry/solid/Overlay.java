@@ -18,9 +18,10 @@ import org.locationtech.jts.util.AssertionFailedException;
  * rest by a snapping overlay with fallbacks. Results are areas only; slivers thinner than the
  * tolerance are dropped.
  */
-final class Overlay {
+public final class Overlay {
 
-  static final Geometry EMPTY = Rings.FACTORY.createPolygon();
+  /** No area. */
+  public static final Geometry EMPTY = Rings.FACTORY.createPolygon();
 
   private final double snap;
   private final double thin;
@@ -32,11 +33,12 @@ final class Overlay {
   }
 
   /** Overlays so far that the first way could not do. */
-  long fallbacks() {
+  public long fallbacks() {
     return fallbacks;
   }
 
-  Geometry common(Geometry a, Geometry b) {
+  /** What both share. */
+  public Geometry common(Geometry a, Geometry b) {
     if (apart(a, b)) {
       return EMPTY;
     }
@@ -48,7 +50,8 @@ final class Overlay {
     return overlay(a, b, OverlayNG.INTERSECTION);
   }
 
-  Geometry less(Geometry a, Geometry b) {
+  /** What is in the first and not in the second. */
+  public Geometry less(Geometry a, Geometry b) {
     if (apart(a, b)) {
       return a;
     }
@@ -66,7 +69,8 @@ final class Overlay {
     return overlay(a, b, OverlayNG.DIFFERENCE);
   }
 
-  Geometry sum(Geometry a, Geometry b) {
+  /** What is in either. */
+  public Geometry sum(Geometry a, Geometry b) {
     if (a.isEmpty()) {
       return b;
     }

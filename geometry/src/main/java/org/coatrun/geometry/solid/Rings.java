@@ -25,8 +25,7 @@ final class Rings {
     double ou = ring[0];
     double ov = ring[1];
     for (int i = 2; i + 3 < n; i += 2) {
-      sum +=
-          (ring[i] - ou) * (ring[i + 3] - ov) - (ring[i + 2] - ou) * (ring[i + 1] - ov);
+      sum += (ring[i] - ou) * (ring[i + 3] - ov) - (ring[i + 2] - ou) * (ring[i + 1] - ov);
     }
     return 0.5 * sum;
   }
@@ -49,6 +48,28 @@ final class Rings {
     }
     c[n] = c[0].copy();
     return FACTORY.createLinearRing(c);
+  }
+
+  /** A face's polygon in the axes of a plane that it lies in or is projected onto. */
+  static Polygon ofFace(Solid solid, Face face, Plane plane) {
+    LinearRing shell = linear(onto(solid, face.loops[0], plane));
+    LinearRing[] holes = new LinearRing[face.loops.length - 1];
+    for (int i = 0; i < holes.length; i++) {
+      holes[i] = linear(onto(solid, face.loops[i + 1], plane));
+    }
+    return FACTORY.createPolygon(shell, holes);
+  }
+
+  private static double[] onto(Solid solid, int[] loop, Plane plane) {
+    double[] ring = new double[2 * loop.length];
+    for (int i = 0; i < loop.length; i++) {
+      double x = solid.x(loop[i]);
+      double y = solid.y(loop[i]);
+      double z = solid.z(loop[i]);
+      ring[2 * i] = plane.u(x, y, z);
+      ring[2 * i + 1] = plane.v(x, y, z);
+    }
+    return ring;
   }
 
   /** The region of shells (counter-clockwise) and holes (clockwise). */

@@ -93,15 +93,14 @@ final class Welds {
   }
 
   private boolean after(int a, int b) {
-    return key[a] > key[b] || key[a] == key[b] && a > b;
+    return key[a] > key[b] || (key[a] == key[b] && a > b);
   }
 
   private void sortLong(int n) {
     Integer[] boxed = new Integer[n];
     Arrays.setAll(boxed, i -> i);
     Arrays.sort(
-        boxed,
-        (a, b) -> key[a] != key[b] ? Double.compare(key[a], key[b]) : Integer.compare(a, b));
+        boxed, (a, b) -> key[a] != key[b] ? Double.compare(key[a], key[b]) : Integer.compare(a, b));
     for (int i = 0; i < n; i++) {
       order[i] = boxed[i];
     }

@@ -1,0 +1,160 @@
+package org.coatrun.geometry.solid;
+
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.CoordinateFilter;
+import org.locationtech.jts.geom.CoordinateXY;
+import org.locationtech.jts.geom.Geometry;
+
+/**
+ * A part of a body's surface: a face of an original, or what cuts left of it. Its normal points out
+ * of the body. Immutable.
+ */
+public final class Patch {
+
+  private final Solid solid;
+  private final Face face;
+  private final Plane plane;
+  private final int leaf;
+  private final boolean turned;
+  private final double flatArea;
+  private final Box bounds;
+  private volatile Geometry region;
+
+  private Patch(
+      Solid solid,
+      Face face,
+      Plane plane,
+      int leaf,
+      boolean turned,
+      double flatArea,
+      Box bounds,
+      Geometry region) {
+    this.solid = solid;
+    this.face = face;
+    this.plane = plane;
+    this.leaf = leaf;
+    this.turned = turned;
+    this.flatArea = flatArea;
+    this.bounds = bounds;
+    this.region = region;
+  }
+
+  /** A face that no cut touches. */
+  static Patch whole(Solid solid, Face face, int leaf) {
+    return new Patch(solid, face, face.plane(), leaf, false, face.flatArea(), face.bounds(), null);
+  }
+
+  /** A part of a face, the region in the face's own axes. */
+  static Patch part(Solid solid, Face face, int leaf, Geometry region) {
+    Plane plane = face.plane();
+    return new Patch(solid, face, plane, leaf, false, region.getArea(), box(plane, region), region);
+  }
+
+  /** A part of a face with the body on its other side, the region in the face's own axes. */
+  static Patch turned(Solid solid, Face face, int leaf, Geometry region) {
+    Geometry mirrored = region.copy();
+    // the frame of a reversed plane keeps u and turns v round
+    mirrored.apply((CoordinateFilter) c -> c.y = -c.y);
+    mirrored.geometryChanged();
+    Plane plane = face.plane().reversed();
+    return new Patch(
+        solid, face, plane, leaf, true, region.getArea(), box(plane, mirrored), mirrored);
+  }
+
+  /** Its plane; the normal points out of the body. */
+  public Plane plane() {
+    return plane;
+  }
+
+  /** The region in the axes of {@link #plane()}. */
+  public Geometry region() {
+    Geometry known = region;
+    if (known == null) {
+      known = Rings.ofFace(solid, face, plane);
+      region = known;
+    }
+    return known;
+  }
+
+  /** Whether it is a whole face of an original. */
+  public boolean isWhole() {
+    return solid != null && !turned && flatArea == face.flatArea();
+  }
+
+  /** What the face is; a face of a cutter is a cut. */
+  public FaceLabel label() {
+    return turned ? FaceLabel.CUT : face.label();
+  }
+
+  /** Number of the original that the face comes from, in the order of the tree. */
+  public int leaf() {
+    return leaf;
+  }
+
+  /** The face that it comes from. */
+  public Face face() {
+    return face;
+  }
+
+  public double stretch() {
+    return face.stretch();
+  }
+
+  /** Area of the flat region, m². */
+  public double flatArea() {
+    return flatArea;
+  }
+
+  /** Area of the surface that the region stands for, m². */
+  public double area() {
+    return flatArea * face.stretch();
+  }
+
+  public Box bounds() {
+    return bounds;
+  }
+
+  private static Box box(Plane p, Geometry region) {
+    double[] b = {1e300, 1e300, 1e300, -1e300, -1e300, -1e300};
+    for (Coordinate c : region.getCoordinates()) {
+      double x = p.x(c.x, c.y);
+      double y = p.y(c.x, c.y);
+      double z = p.z(c.x, c.y);
+      b[0] = Math.min(b[0], x);
+      b[1] = Math.min(b[1], y);
+      b[2] = Math.min(b[2], z);
+      b[3] = Math.max(b[3], x);
+      b[4] = Math.max(b[4], y);
+      b[5] = Math.max(b[5], z);
+    }
+    return new Box(b[0], b[1], b[2], b[3], b[4], b[5]);
+  }
+
+  /**
+   * The region seen in the axes of another plane, along that plane's normal: what it shades there.
+   */
+  public Geometry onto(Plane other) {
+    Geometry known = region();
+    if (other == plane) {
+      return known;
+    }
+    Geometry copy = known.copy();
+    Plane p = plane;
+    copy.apply(
+        (CoordinateFilter)
+            c -> {
+              double x = p.x(c.x, c.y);
+              double y = p.y(c.x, c.y);
+              double z = p.z(c.x, c.y);
+              c.x = other.u(x, y, z);
+              c.y = other.v(x, y, z);
+            });
+    copy.geometryChanged();
+    return copy;
+  }
+
+  /** A point in space of plane coordinates of this patch. */
+  public double[] point(CoordinateXY c) {
+    return new double[] {plane.x(c.x, c.y), plane.y(c.x, c.y), plane.z(c.x, c.y)};
+  }
+}
