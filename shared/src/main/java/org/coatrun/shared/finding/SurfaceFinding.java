@@ -1,0 +1,79 @@
+package org.coatrun.shared.finding;
+
+/** Findings about surfaces and sections: F3xx. */
+public enum SurfaceFinding implements FindingCode {
+  /** A kind of shape that is not handled. */
+  SHAPE_NOT_HANDLED(
+      "F301",
+      Severity.ERROR,
+      "The body is of a kind that the program does not measure.",
+      "Measure this element by hand, or export it as a swept solid or a closed mesh."),
+  /** A section that cannot be. */
+  IMPOSSIBLE_SECTION(
+      "F302",
+      Severity.ERROR,
+      "The section has dimensions that no section can have.",
+      "Correct the profile in the model, or measure this element by hand."),
+  /** No body. */
+  NO_BODY(
+      "F303",
+      Severity.ERROR,
+      "The model gives no body for this element or any part of it.",
+      "Export the element with its body, or measure it by hand."),
+  /** Faces that enclose nothing. */
+  OPEN_SHELL(
+      "F304",
+      Severity.WARNING,
+      "The faces of the body do not close: its area counts, but volume and contact are unknown.",
+      "Check the element's surface; weight and covered area may be off."),
+  /** Radii that were left out. */
+  RADII_LEFT_OUT(
+      "F305",
+      Severity.WARNING,
+      "The corner radii of the section have no room and were left out.",
+      "Check the profile; the perimeter is that of sharp corners."),
+  /** A body without an area. */
+  EMPTY_BODY(
+      "F306",
+      Severity.ERROR,
+      "The body has no surface.",
+      "Check the element's dimensions, or measure it by hand."),
+  /** A body that could not be measured. */
+  NOT_MEASURED(
+      "F307",
+      Severity.ERROR,
+      "The body could not be measured.",
+      "Measure this element by hand, and report the model to the program's makers.");
+
+  private final String code;
+  private final Severity severity;
+  private final String meaning;
+  private final String remedy;
+
+  SurfaceFinding(String code, Severity severity, String meaning, String remedy) {
+    this.code = code;
+    this.severity = severity;
+    this.meaning = meaning;
+    this.remedy = remedy;
+  }
+
+  @Override
+  public String code() {
+    return code;
+  }
+
+  @Override
+  public Severity severity() {
+    return severity;
+  }
+
+  @Override
+  public String meaning() {
+    return meaning;
+  }
+
+  @Override
+  public String remedy() {
+    return remedy;
+  }
+}
