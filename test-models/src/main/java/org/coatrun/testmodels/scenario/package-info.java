@@ -1,0 +1,2 @@
+/** The sample buildings, each an invented one. */
+package org.coatrun.testmodels.scenario;

@@ -1,0 +1,2 @@
+/** Sections of members with their exact areas and perimeters, in metres. */
+package org.coatrun.testmodels.section;
