@@ -1,0 +1,71 @@
+package org.coatrun.routing.siting;
+
+import java.util.BitSet;
+
+/** The least cost by looking at every set of options and, on each floor, every set of outlets. */
+final class AllCovers {
+
+  private final CoverProblem problem;
+  private final int mostMachines;
+
+  AllCovers(CoverProblem problem, int mostMachines) {
+    this.problem = problem;
+    this.mostMachines = mostMachines;
+  }
+
+  /** Least cost with the penalty of uncovered cells. */
+  double objective() {
+    double best = Double.POSITIVE_INFINITY;
+    int n = problem.options().size();
+    for (int set = 0; set < 1 << n; set++) {
+      var machines = new BitSet();
+      double cost = 0;
+      for (int j = 0; j < n; j++) {
+        if ((set >> j & 1) == 1) {
+          machines.set(problem.options().get(j).machine());
+          cost += problem.options().get(j).fixed();
+        }
+      }
+      if (machines.cardinality() <= mostMachines) {
+        cost += machines.stream().mapToDouble(m -> problem.machineCost()[m]).sum();
+        for (int f = 0; f < problem.floors().size(); f++) {
+          cost += problem.floors().get(f).times() * floor(f, set);
+        }
+        best = Math.min(best, cost);
+      }
+    }
+    return best;
+  }
+
+  private double floor(int f, int set) {
+    int outlets = problem.floors().get(f).hose().length;
+    int places = problem.options().size() * outlets;
+    double best = Double.POSITIVE_INFINITY;
+    for (int open = 0; open < 1 << places; open++) {
+      double cost = 0;
+      for (int p = 0; p < places && cost < best; p++) {
+        if ((open >> p & 1) == 1) {
+          CoverOption option = problem.options().get(p / outlets);
+          boolean there = (set >> (p / outlets) & 1) == 1 && option.serves(f);
+          cost += there ? option.outletCost()[f][p % outlets] : Double.POSITIVE_INFINITY;
+        }
+      }
+      for (int c = 0; c < problem.floors().get(f).cells() && cost < best; c++) {
+        cost += cell(f, c, open, outlets);
+      }
+      best = Math.min(best, cost);
+    }
+    return best;
+  }
+
+  private double cell(int f, int c, int open, int outlets) {
+    double least = problem.uncovered();
+    for (int p = 0; p < problem.options().size() * outlets; p++) {
+      if ((open >> p & 1) == 1) {
+        CoverOption option = problem.options().get(p / outlets);
+        least = Math.min(least, problem.cost(option, f, p % outlets, c));
+      }
+    }
+    return least;
+  }
+}
