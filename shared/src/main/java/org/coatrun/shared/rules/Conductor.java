@@ -54,4 +54,10 @@ public enum Conductor {
   public static Optional<Conductor> ofSize(String size) {
     return Arrays.stream(values()).filter(c -> c.size.equals(size)).findFirst();
   }
+
+  /** As files write it. */
+  @Override
+  public String toString() {
+    return size;
+  }
 }

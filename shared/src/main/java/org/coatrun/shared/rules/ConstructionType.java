@@ -59,4 +59,10 @@ public enum ConstructionType {
   private static Optional<FireDuration> hours(double hours) {
     return Double.isNaN(hours) ? Optional.empty() : Optional.of(FireDuration.ofHours(hours));
   }
+
+  /** As files write it. */
+  @Override
+  public String toString() {
+    return code;
+  }
 }

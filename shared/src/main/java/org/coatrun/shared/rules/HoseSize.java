@@ -39,4 +39,10 @@ public enum HoseSize {
   public double coefficient() {
     return coefficient;
   }
+
+  /** As files write it. */
+  @Override
+  public String toString() {
+    return word;
+  }
 }

@@ -30,4 +30,10 @@ public enum Occupancy {
   public boolean protectsHighRoofs() {
     return this == F_1 || this == H || this == M || this == S_1;
   }
+
+  /** As files write it. */
+  @Override
+  public String toString() {
+    return group;
+  }
 }

@@ -1,0 +1,20 @@
+package org.coatrun.shared.job;
+
+import java.util.List;
+import org.coatrun.shared.yaml.Key;
+
+/** Where machine, risers and trucks may be. */
+public record Site(
+    @Key(note = "places for the machine; none: the program proposes some")
+        List<MachineSpot> machineSpots,
+    @Key(note = "places for risers beside those the model shows") List<RiserSpot> risers,
+    @Key(note = "areas to keep out of") List<KeepOut> keepOuts,
+    @Key(note = "sides where trucks can unload", fallback = "[north, east, south, west]")
+        List<Side> accessSides) {
+  public Site {
+    machineSpots = List.copyOf(machineSpots);
+    risers = List.copyOf(risers);
+    keepOuts = List.copyOf(keepOuts);
+    accessSides = List.copyOf(accessSides);
+  }
+}
