@@ -2,7 +2,6 @@ package org.coatrun.geometry.solid;
 
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateFilter;
-import org.locationtech.jts.geom.CoordinateXY;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -153,8 +152,44 @@ public final class Patch {
     return copy;
   }
 
-  /** A point in space of plane coordinates of this patch. */
-  public double[] point(CoordinateXY c) {
-    return new double[] {plane.x(c.x, c.y), plane.y(c.x, c.y), plane.z(c.x, c.y)};
+  /** x, y, z in turn of the corners of the region's rings. */
+  public double[] corners() {
+    Geometry known = region;
+    if (known == null) {
+      return wholeCorners();
+    }
+    Coordinate[] c = known.getCoordinates();
+    double[] out = new double[3 * c.length];
+    for (int i = 0; i < c.length; i++) {
+      out[3 * i] = plane.x(c[i].x, c[i].y);
+      out[3 * i + 1] = plane.y(c[i].x, c[i].y);
+      out[3 * i + 2] = plane.z(c[i].x, c[i].y);
+    }
+    return out;
+  }
+
+  private double[] wholeCorners() {
+    int[] ring = face.loops[0];
+    double[] out = new double[3 * ring.length];
+    for (int i = 0; i < ring.length; i++) {
+      out[3 * i] = solid.x(ring[i]);
+      out[3 * i + 1] = solid.y(ring[i]);
+      out[3 * i + 2] = solid.z(ring[i]);
+    }
+    return out;
+  }
+
+  /** The shortest side of the face's outer ring, in metres: of a strip of an arc its chord. */
+  public double narrow() {
+    int[] ring = face.loops[0];
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < ring.length; i++) {
+      int j = ring[(i + 1) % ring.length];
+      double dx = solid.x(j) - solid.x(ring[i]);
+      double dy = solid.y(j) - solid.y(ring[i]);
+      double dz = solid.z(j) - solid.z(ring[i]);
+      least = Math.min(least, dx * dx + dy * dy + dz * dz);
+    }
+    return Math.sqrt(least);
   }
 }

@@ -1,0 +1,125 @@
+package org.coatrun.geometry.exposure;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.coatrun.geometry.solid.Box;
+import org.coatrun.geometry.solid.Kernel;
+import org.coatrun.geometry.solid.Patch;
+import org.coatrun.shared.surface.Cover;
+import org.coatrun.shared.units.Area;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+
+/**
+ * Takes away from each patch of a body what its neighbours cover: first by contact, neighbour after
+ * neighbour in the order of their numbers, then what stands inside a neighbour. What two cover
+ * counts for the first, so the parts add up.
+ */
+public final class Covering {
+
+  /** Overlaps of boxes thinner than this hold no body inside another. */
+  private static final double TOUCH = 1e-6;
+
+  private final Contact contact;
+  private final Kernel kernel;
+
+  /** For one thread. */
+  public Covering(ExposureOptions options, Kernel kernel) {
+    this.contact = new Contact(options.contactGap().metres());
+    this.kernel = kernel;
+  }
+
+  /**
+   * What neighbours leave of a body.
+   *
+   * @param neighbours sorted by number, each near the body
+   */
+  public Exposure of(Thing thing, List<Thing> neighbours) {
+    double[][] sums = new double[2][neighbours.size()];
+    Thing[] near = neighbours.toArray(new Thing[0]);
+    boolean[] inside = new boolean[near.length];
+    for (int i = 0; i < near.length; i++) {
+      inside[i] = mayHold(near[i].bounds().common(thing.bounds()));
+    }
+    List<CoveredPatch> out = new ArrayList<>();
+    Uses uses = new Uses(thing);
+    for (Patch p : thing.boundary().patches()) {
+      Geometry rest = patch(p, near, inside, sums);
+      double left = rest == null ? p.area() : rest.getArea() * p.stretch();
+      out.add(new CoveredPatch(p, uses.of(p), rest == null ? p.region() : rest, left));
+    }
+    return Exposure.of(thing, out, covers(near, sums));
+  }
+
+  private static boolean mayHold(Box shared) {
+    return shared.maxX() - shared.minX() > TOUCH
+        && shared.maxY() - shared.minY() > TOUCH
+        && shared.maxZ() - shared.minZ() > TOUCH;
+  }
+
+  /** What is left, or null where nothing touches the patch. */
+  private Geometry patch(Patch p, Thing[] near, boolean[] inside, double[][] sums) {
+    Geometry rest = null;
+    double reach = contact.gap() + Contact.sagitta(p);
+    for (int i = 0; i < near.length; i++) {
+      if (near[i].bounds().overlaps(p.bounds(), reach)) {
+        rest = touched(p, near[i], rest, reach, sums[0], i);
+      }
+    }
+    for (int i = 0; i < near.length; i++) {
+      if (inside[i] && near[i].bounds().overlaps(p.bounds(), 0)) {
+        rest = encased(p, near[i], rest, sums[1], i);
+      }
+    }
+    return rest;
+  }
+
+  private Geometry touched(
+      Patch p, Thing other, Geometry before, double reach, double[] sum, int i) {
+    Geometry rest = before;
+    for (Patch b : other.boundary().patches()) {
+      if (p.plane().dot(b.plane()) < -0.5 && b.bounds().overlaps(p.bounds(), reach)) {
+        Geometry whole = rest == null ? p.region() : rest;
+        if (whole.isEmpty()) {
+          return whole;
+        }
+        Geometry shade = contact.shade(p, b, whole, kernel);
+        if (!shade.isEmpty()) {
+          rest = kernel.overlay().less(whole, shade);
+          sum[i] += (whole.getArea() - rest.getArea()) * p.stretch();
+        }
+      }
+    }
+    return rest;
+  }
+
+  private Geometry encased(Patch p, Thing other, Geometry before, double[] sum, int i) {
+    Geometry whole = before == null ? p.region() : before;
+    if (whole.isEmpty()) {
+      return whole;
+    }
+    Envelope e = whole.getEnvelopeInternal();
+    double[] window = {e.getMinX(), e.getMinY(), e.getMaxX(), e.getMaxY()};
+    Geometry fill = other.originals().fill(kernel, p.plane(), 1, p.bounds(), window);
+    if (fill.isEmpty()) {
+      return before;
+    }
+    Geometry rest = kernel.overlay().less(whole, fill);
+    sum[i] += (whole.getArea() - rest.getArea()) * p.stretch();
+    return rest;
+  }
+
+  private static List<Cover> covers(Thing[] near, double[][] sums) {
+    List<Cover> out = new ArrayList<>();
+    for (int i = 0; i < near.length; i++) {
+      for (Cover.Kind kind : Arrays.asList(Cover.Kind.CONTACT, Cover.Kind.ENCASED)) {
+        double area = sums[kind == Cover.Kind.CONTACT ? 0 : 1][i];
+        if (area > 1e-9) {
+          out.add(new Cover(near[i].id(), kind, Area.ofSquareMetres(area)));
+        }
+      }
+    }
+    return out;
+  }
+}

@@ -1,0 +1,55 @@
+package org.coatrun.geometry.exposure;
+
+import org.coatrun.geometry.solid.FaceLabel;
+import org.coatrun.geometry.solid.Patch;
+import org.coatrun.geometry.solid.Plane;
+import org.coatrun.shared.shape.Vec3;
+
+/**
+ * What each patch of a body counts as where nothing covers it.
+ *
+ * <p>Ends are patches at the extremities whose normal is within 60° of the axis, so that mitred
+ * ends are ends and the inner faces of a cope are sides. Only what runs along an axis has ends or a
+ * hollow inside; a plate has neither.
+ */
+final class Uses {
+
+  private static final double ALONG = 0.5;
+  private static final double AT_END = 1e-3;
+
+  private final Thing thing;
+  private final HollowFaces hollow;
+
+  Uses(Thing thing) {
+    this.thing = thing;
+    this.hollow = HollowFaces.of(thing);
+  }
+
+  CoveredPatch.Use of(Patch p) {
+    if (thing.axis().isEmpty()) {
+      return CoveredPatch.Use.SIDE;
+    }
+    Axis axis = thing.axis().get();
+    if (isEnd(p, axis)) {
+      return CoveredPatch.Use.END;
+    }
+    boolean inner =
+        p.label().kind() == FaceLabel.Kind.INNER_SIDE
+            || (p.label().kind() == FaceLabel.Kind.MESH && hollow.holds(p));
+    return inner ? CoveredPatch.Use.INSIDE : CoveredPatch.Use.SIDE;
+  }
+
+  private static boolean isEnd(Patch p, Axis axis) {
+    Plane plane = p.plane();
+    Vec3 d = axis.direction();
+    double along = plane.nx() * d.x() + plane.ny() * d.y() + plane.nz() * d.z();
+    if (p.label().kind() == FaceLabel.Kind.START || p.label().kind() == FaceLabel.Kind.END) {
+      return Math.abs(along) > ALONG;
+    }
+    if (Math.abs(along) < ALONG) {
+      return false;
+    }
+    double[] range = Axis.range(p, d);
+    return along > 0 ? range[1] > axis.high() - AT_END : range[0] < axis.low() + AT_END;
+  }
+}
