@@ -11,7 +11,11 @@ import org.coatrun.testmodels.ifc.LengthUnit;
 import org.coatrun.testmodels.ifc.ModelOptions;
 import org.coatrun.testmodels.ifc.Schema;
 import org.coatrun.testmodels.scenario.FirstTry;
+import org.coatrun.testmodels.scenario.Hall;
+import org.coatrun.testmodels.scenario.LShaped;
 import org.coatrun.testmodels.scenario.Scenario;
+import org.coatrun.testmodels.scenario.SteelTower;
+import org.coatrun.testmodels.scenario.TowerSize;
 import org.coatrun.testmodels.shape.Vec3;
 
 /** The generator's arguments: scenario, file, then options by name. */
@@ -37,9 +41,18 @@ record Arguments(String scenarioName, Map<String, String> values) {
   Scenario scenario() {
     return switch (scenarioName) {
       case "first-try" -> new FirstTry();
+      case "hall" -> new Hall();
+      case "l-shaped" -> new LShaped();
+      case "tower" -> new SteelTower(towerSize());
       default ->
-          throw new IllegalArgumentException("No scenario '" + scenarioName + "'; take first-try.");
+          throw new IllegalArgumentException(
+              "No scenario '" + scenarioName + "'; take first-try, hall, l-shaped or tower.");
     };
+  }
+
+  private TowerSize towerSize() {
+    Optional<TowerSize> byStoreys = size("storeys").map(n -> TowerSize.plain(n.intValue()));
+    return byStoreys.or(() -> size("megabytes").map(TowerSize::ofMegabytes)).orElse(TowerSize.FULL);
   }
 
   /** Returns how the model shall be written. */
