@@ -23,6 +23,9 @@ final class Chunk implements StatementSink {
   int otherCount;
   boolean tooManyOthers;
 
+  /** Whether complex instances are among the records. */
+  boolean complex;
+
   final Map<FileFinding, Faults> faults = new EnumMap<>(FileFinding.class);
 
   /** Places and ids of the first faults of one kind. */
@@ -80,6 +83,7 @@ final class Chunk implements StatementSink {
     count = 0;
     otherCount = 0;
     tooManyOthers = false;
+    complex = false;
     faults.clear();
     first = from;
     next = scanner.scan(from, until, this);
@@ -101,6 +105,7 @@ final class Chunk implements StatementSink {
       offsets = Arrays.copyOf(offsets, larger);
       names = Arrays.copyOf(names, larger);
     }
+    complex |= name == NameTable.COMPLEX;
     ids[count] = id;
     offsets[count] = (int) (position - begin);
     names[count++] = name;

@@ -8,17 +8,16 @@ final class ComplexNames {
   private ComplexNames() {}
 
   static void give(RecordIndex index, NameTable names, ByteSource source, FindingLog log) {
-    int number = 0;
-    for (Chunk c : index.chunks()) {
-      for (int i = 0; i < c.count; i++, number++) {
-        if (c.names[i] == NameTable.COMPLEX) {
+    Chunk[] chunks = index.chunks();
+    for (int k = 0; k < chunks.length; k++) {
+      for (int i = 0; chunks[k].complex && i < chunks[k].count; i++) {
+        if (chunks[k].names[i] == NameTable.COMPLEX) {
+          int number = index.first(k) + i;
           StepRecord record = index.decode(number, source, FaultSink.NONE);
           index.rename(number, names.code(record.name()));
-          log.add(
-              FileFinding.COMPLEX_RECORD,
-              index.position(number),
-              record.id(),
-              "#" + record.id() + " is of several entities at once: " + record.name());
+          String sentence =
+              "#%d is of several entities at once: %s".formatted(record.id(), record.name());
+          log.add(FileFinding.COMPLEX_RECORD, index.position(number), record.id(), sentence);
         }
       }
     }

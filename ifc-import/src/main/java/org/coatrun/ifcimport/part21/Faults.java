@@ -8,10 +8,10 @@ final class Faults {
 
   private Faults() {}
 
-  /** Adds them to the log, faults of records before the index only. */
-  static void log(RecordIndex index, FindingLog log, LineCounter lines) {
+  /** Adds them to the log, but for those behind a place where the file ends. */
+  static void log(RecordIndex index, long end, FindingLog log, LineCounter lines) {
     for (Chunk c : index.chunks()) {
-      c.faults.forEach((code, places) -> log(code, places, log));
+      c.faults.forEach((code, places) -> log(code, places, end, log));
     }
     duplicates(index, log, lines);
     if (index.find(0) >= 0) {
@@ -20,8 +20,8 @@ final class Faults {
     }
   }
 
-  private static void log(FileFinding code, Chunk.Faults places, FindingLog log) {
-    for (int i = 0; i < places.count; i++) {
+  private static void log(FileFinding code, Chunk.Faults places, long end, FindingLog log) {
+    for (int i = 0; i < places.count && places.positions[i] < end; i++) {
       log.add(code, places.positions[i], places.ids[i], sentence(code, places.ids[i]));
     }
     if (places.more) {

@@ -32,6 +32,11 @@ final class HeaderLines {
 
   private HeaderLines() {}
 
+  /** Whether the standard knows a line. */
+  static boolean isKnown(StepRecord line) {
+    return SIZES.containsKey(line.name());
+  }
+
   /** What is wrong with a line, in one sentence. */
   static Optional<String> check(StepRecord line) {
     Integer size = SIZES.get(line.name());

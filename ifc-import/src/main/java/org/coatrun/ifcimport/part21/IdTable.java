@@ -1,5 +1,7 @@
 package org.coatrun.ifcimport.part21;
 
+import java.util.SplittableRandom;
+
 /** From an id to a record's number: a plain array where ids lie close, else a hash table. */
 final class IdTable {
 
@@ -14,6 +16,9 @@ final class IdTable {
   private final int[] slots;
 
   private final boolean direct;
+
+  /** Unforeseeable, so that no file can be made whose ids all share a slot. */
+  private final long factor = new SplittableRandom().nextLong() | 1;
 
   private IdTable(RecordIndex index, int[] slots, boolean direct) {
     this.index = index;
@@ -68,7 +73,7 @@ final class IdTable {
     if (direct) {
       return (int) id;
     }
-    long mixed = id * 0x9E3779B97F4A7C15L;
+    long mixed = id * factor;
     int slot = (int) (mixed >>> 33) & (slots.length - 1);
     while (slots[slot] != 0 && index.id(slots[slot] - 1) != id) {
       slot = (slot + 1) & (slots.length - 1);

@@ -11,6 +11,8 @@ final class Kinds {
   private static final Map<String, String> BEGINNINGS = new LinkedHashMap<>();
 
   static {
+    BEGINNINGS.put("PK\u0003\u0004", "a zip inside another packed file");
+    BEGINNINGS.put("\u001f\u008b", "a gzip file inside another packed file");
     BEGINNINGS.put("%PDF", "a PDF document");
     BEGINNINGS.put("\u00d0\u00cf\u0011\u00e0", "a program's own document");
     BEGINNINGS.put("\u00ff\u00fe", "text in UTF-16");

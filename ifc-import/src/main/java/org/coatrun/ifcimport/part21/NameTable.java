@@ -3,6 +3,7 @@ package org.coatrun.ifcimport.part21;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SplittableRandom;
 
 /**
  * Entity names as small numbers, upper and lower case alike; shared by the scanning threads.
@@ -15,6 +16,9 @@ final class NameTable {
 
   /** The number of a complex instance, whose name is known only when it is decoded. */
   static final int COMPLEX = 0;
+
+  /** Unforeseeable, so that no file can be made whose names all share a slot. */
+  private final int factor = new SplittableRandom().nextInt() | 1;
 
   private final List<String> names = new ArrayList<>(List.of(""));
   private volatile Entry[] entries = new Entry[1024];
@@ -38,9 +42,9 @@ final class NameTable {
   int code(byte[] bytes, int from, int to) {
     int hash = 0;
     for (int i = from; i < to; i++) {
-      hash = hash * 31 + (bytes[i] & 0xdf); // without the bit that tells lower from upper case
+      hash = hash * factor + (bytes[i] & 0xdf); // without the bit that tells lower from upper case
     }
-    hash ^= hash >>> 15;
+    hash ^= hash >>> 16;
     Entry[] table = entries;
     int slot = hash & (table.length - 1);
     for (Entry e = table[slot]; e != null; e = table[slot]) {

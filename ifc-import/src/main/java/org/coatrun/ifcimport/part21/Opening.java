@@ -47,12 +47,16 @@ final class Opening {
     Header header = sections.header();
     Tail tail = new Tail(name, index, chunks, sections.endMark(), log, lines);
     tail.judge(options.acceptTruncated());
-    Faults.log(index, log, lines);
+    Faults.log(index, end(), log, lines);
     ComplexNames.give(index, names, source, log);
     if (index.count() == 0) {
       log.add(FileFinding.NO_RECORDS, FindingLog.NOWHERE, 0, "the file holds no records");
     }
     return new Opened(name, source, header, index, names, lines, log);
+  }
+
+  private long end() {
+    return sections.endMark() >= 0 ? sections.endMark() : source.size();
   }
 
   private void readSections() {

@@ -15,11 +15,12 @@ import java.util.concurrent.atomic.AtomicReference;
  */
 final class ParallelScan {
 
-  private static final int WINDOW = 1 << 20;
+  private static final int LARGEST_WINDOW = 1 << 20;
 
   private final ByteSource source;
   private final NameTable names;
   private final int threads;
+  private final int window;
   private final Chunk[] chunks;
   private final AtomicInteger taken = new AtomicInteger();
   private final AtomicReference<Throwable> failure = new AtomicReference<>();
@@ -29,6 +30,7 @@ final class ParallelScan {
     this.names = names;
     int count = Math.toIntExact((source.size() - 1) / options.chunkBytes() + 1);
     this.threads = Math.min(options.threads(), count);
+    this.window = Math.min(options.chunkBytes(), LARGEST_WINDOW);
     this.chunks = new Chunk[count];
     for (int i = 0; i < count; i++) {
       long begin = (long) i * options.chunkBytes();
@@ -78,7 +80,7 @@ final class ParallelScan {
 
   private void work() {
     try {
-      StatementScanner scanner = new StatementScanner(source, names, WINDOW);
+      StatementScanner scanner = new StatementScanner(source, names, window);
       int i = taken.getAndIncrement();
       while (i < chunks.length && failure.get() == null) {
         chunks[i].scanFromGuess(scanner);
@@ -98,7 +100,7 @@ final class ParallelScan {
         continue; // a statement of an earlier chunk reaches over this one
       }
       if (chunk.first() != at) {
-        scanner = scanner == null ? new StatementScanner(source, names, WINDOW) : scanner;
+        scanner = scanner == null ? new StatementScanner(source, names, window) : scanner;
         chunk.scan(scanner, at);
       }
       joined.add(chunk);

@@ -11,7 +11,7 @@ final class RecordIndex {
   /** More are counted but not kept. */
   static final int MOST_DUPLICATES = FindingLog.MOST;
 
-  private static final int LONGEST_RECORD = 256 << 20;
+  private static final int LONGEST_RECORD = 64 << 20;
   private static final int GONE = -1;
 
   private final Chunk[] chunks;

@@ -17,12 +17,16 @@ final class RecordParser {
   /** Building models nest three deep. */
   static final int DEEPEST = 64;
 
+  /** A record with more faults is noise, and must not fill the memory with them. */
+  private static final int MOST_FAULTS = 100;
+
   private static final Value OMITTED = new Value.Omitted();
   private static final Value DERIVED = new Value.Derived();
 
   private final byte[] bytes;
   private final int end;
   private final FaultSink faults;
+  private int faultCount;
   private int pos;
 
   /** For what begins at {@code start}; nothing at or behind {@code end} is looked at. */
@@ -250,7 +254,8 @@ final class RecordParser {
     if (pos == start) {
       pos++;
     }
-    return Numbers.parse(bytes, start, pos, faults);
+    Value value = Numbers.parse(bytes, start, pos, faults);
+    return value instanceof Value.Faulty faulty ? counted(faulty) : value;
   }
 
   private static boolean endsNumber(byte c) {
@@ -265,8 +270,17 @@ final class RecordParser {
 
   private Value faulty(int start, String reason) {
     String text = Excerpt.of(bytes, start, pos);
-    faults.fault(FileFinding.BAD_VALUE, text.isEmpty() ? reason : "\"" + text + "\" is " + reason);
-    return new Value.Faulty(text, reason);
+    String sentence = text.isEmpty() ? reason : "\"" + text + "\" is " + reason;
+    faults.fault(FileFinding.BAD_VALUE, sentence);
+    return counted(new Value.Faulty(text, reason));
+  }
+
+  private Value counted(Value.Faulty faulty) {
+    if (++faultCount > MOST_FAULTS) {
+      faults.fault(FileFinding.BAD_RECORD, "too many faults; the rest of the record is left out");
+      pos = end;
+    }
+    return faulty;
   }
 
   /** Moves to the comma, parenthesis or semicolon that ends the present member. */

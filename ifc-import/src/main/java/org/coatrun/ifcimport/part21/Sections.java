@@ -115,7 +115,10 @@ final class Sections {
 
   /** Whether there was anything of an exchange structure's own. */
   boolean sawAny() {
-    return sawHeader || sawData || !headerLines.isEmpty() || endMark >= 0;
+    return sawHeader
+        || sawData
+        || endMark >= 0
+        || headerLines.stream().anyMatch(HeaderLines::isKnown);
   }
 
   /** Where the end mark stands, or -1. */

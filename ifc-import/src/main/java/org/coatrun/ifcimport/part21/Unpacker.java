@@ -56,10 +56,20 @@ final class Unpacker {
       write(in, first, file);
       FileChannel channel =
           FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.DELETE_ON_CLOSE);
+      removeIfPossible(file);
       return new ChannelSource(name, channel);
     } catch (IOException | RuntimeException | Error e) {
       Files.deleteIfExists(file);
       throw e;
+    }
+  }
+
+  /** An open file can be removed on most systems, and then goes even if the program is killed. */
+  private static void removeIfPossible(Path file) {
+    try {
+      Files.deleteIfExists(file);
+    } catch (IOException e) {
+      // then it goes when it is closed
     }
   }
 

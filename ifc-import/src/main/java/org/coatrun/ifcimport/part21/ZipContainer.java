@@ -3,6 +3,8 @@ package org.coatrun.ifcimport.part21;
 import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +15,9 @@ import java.util.zip.ZipFile;
 /** A zip with one model in it, among folders and other files ({@code .ifczip}). */
 final class ZipContainer {
 
+  /** Names without the mark for UTF-8 may be in any page; this one reads whatever stands there. */
+  private static final Charset OLD_NAMES = StandardCharsets.ISO_8859_1;
+
   private static final int MOST_ENTRIES = 10_000;
   private static final int MOST_NAMED = 5;
 
@@ -20,7 +25,7 @@ final class ZipContainer {
 
   static ByteSource open(Path file, StepOptions options) throws IOException {
     String name = String.valueOf(file.getFileName());
-    try (ZipFile zip = new ZipFile(file.toFile())) {
+    try (ZipFile zip = new ZipFile(file.toFile(), OLD_NAMES)) {
       ZipEntry model = onlyModel(zip, name);
       Unpacker unpacker = new Unpacker(name, model.getCompressedSize(), options);
       try (InputStream in = zip.getInputStream(model)) {
