@@ -11,6 +11,7 @@ final class RecordIndex {
   /** More are counted but not kept. */
   static final int MOST_DUPLICATES = FindingLog.MOST;
 
+  private static final int LONG_RECORD = 1 << 16;
   private static final int LONGEST_RECORD = 64 << 20;
   private static final int GONE = -1;
 
@@ -101,6 +102,9 @@ final class RecordIndex {
   StepRecord decode(int number, ByteSource source, FaultSink faults) {
     long from = position(number);
     long length = end(number) - from;
+    if (length > LONG_RECORD) { // much of it may be white space or a comment behind the record
+      length = new StatementScanner(source, nameTable, LONG_RECORD).endOf(from) - from;
+    }
     if (length > LONGEST_RECORD) {
       faults.fault(
           FileFinding.BAD_RECORD, "the record is longer than " + LONGEST_RECORD + " bytes");

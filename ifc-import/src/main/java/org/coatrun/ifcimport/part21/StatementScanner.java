@@ -69,6 +69,11 @@ final class StatementScanner {
     return -1;
   }
 
+  /** The place behind the statement that begins here, white space behind it not included. */
+  long endOf(long statement) {
+    return statement(statement, StatementSink.NONE);
+  }
+
   private long statement(long at, StatementSink sink) {
     if (window.at(at) == '#') {
       return record(at, sink);

@@ -5,6 +5,19 @@ import org.coatrun.shared.finding.FileFinding;
 /** Takes what the scanner finds, in the file's order. */
 interface StatementSink {
 
+  /** Takes nothing. */
+  StatementSink NONE =
+      new StatementSink() {
+        @Override
+        public void record(long position, long id, int name) {}
+
+        @Override
+        public void other(long position) {}
+
+        @Override
+        public void fault(FileFinding code, long position, long id) {}
+      };
+
   /** A record {@code #id=NAME(}, with the code of its name. */
   void record(long position, long id, int name);
 
