@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.coatrun.testmodels.ifc.LengthUnit;
 import org.coatrun.testmodels.ifc.ModelOptions;
 import org.coatrun.testmodels.ifc.Schema;
+import org.coatrun.testmodels.scenario.DemonstrationBuilding;
 import org.coatrun.testmodels.scenario.FirstTry;
 import org.coatrun.testmodels.scenario.Hall;
 import org.coatrun.testmodels.scenario.LShaped;
@@ -41,12 +42,15 @@ record Arguments(String scenarioName, Map<String, String> values) {
   Scenario scenario() {
     return switch (scenarioName) {
       case "first-try" -> new FirstTry();
+      case "harbour-office" -> new DemonstrationBuilding();
       case "hall" -> new Hall();
       case "l-shaped" -> new LShaped();
       case "tower" -> new SteelTower(towerSize());
       default ->
           throw new IllegalArgumentException(
-              "No scenario '" + scenarioName + "'; take first-try, hall, l-shaped or tower.");
+              "No scenario '"
+                  + scenarioName
+                  + "'; take harbour-office, first-try, hall, l-shaped or tower.");
     };
   }
 

@@ -128,4 +128,23 @@ public final class Fabric {
   public void space(Level level, String name, String longName, Outline plan, double height) {
     level.add(ifc.spatial().space(level.storey(), name, longName, plan, height).ref());
   }
+
+  /** Adds a part of a whole whose frame is that of the storey: an outline along the frame's z. */
+  public Written part(
+      Level level,
+      Written whole,
+      Item item,
+      Grade grade,
+      Outline outline,
+      double length,
+      Frame at) {
+    Body body = ifc.solids().straight(ifc.profiles().once(outline), length);
+    Ref shape = ifc.products().shape(body);
+    Written part = ifc.products().add(item, whole.placement(), level.inside(at), shape);
+    erector.groups().madeOf(grade, part.ref());
+    double area = 2 * outline.area() + outline.perimeter() * length;
+    OptionalDouble volume = OptionalDouble.of(outline.area() * length);
+    erector.record(part, level, item, grade.matter(), body.type(), OptionalDouble.of(area), volume);
+    return part;
+  }
 }

@@ -17,6 +17,7 @@ public final class Samples {
     ModelOptions metric = ModelOptions.DEFAULT;
     ModelOptions inch = metric.with(Schema.IFC2X3).with(LengthUnit.INCH);
     return List.of(
+        new Sample("harbour-office.ifc", new DemonstrationBuilding(), metric),
         new Sample("first-try.ifc", new FirstTry(), metric),
         new Sample("first-try-inch.ifc", new FirstTry(), inch));
   }
