@@ -1,0 +1,70 @@
+package org.coatrun.cli.page;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
+
+/**
+ * A column of the page.
+ *
+ * @param kind quantity by which numbers are put into units, or empty for text
+ * @param members whether the member table shows it
+ * @param decks whether the deck table shows it
+ * @param sum whether its total means something
+ * @param wide whether its text may run over several lines
+ * @param scale {@code category} or {@code sequence} where the view can be coloured by it, or empty
+ * @param order the categories in their own order, where they have one
+ */
+@JsonInclude(JsonInclude.Include.NON_EMPTY)
+public record PageColumn(
+    String key,
+    String label,
+    String kind,
+    boolean members,
+    boolean decks,
+    boolean sum,
+    @JsonProperty("long") boolean wide,
+    String scale,
+    List<String> order) {
+
+  /** A column of text that both tables show. */
+  public static PageColumn text(String key, String label) {
+    return new PageColumn(key, label, "", true, true, false, false, "", List.of());
+  }
+
+  /** A column of numbers of one kind that both tables show. */
+  public static PageColumn number(String key, String label, String kind) {
+    return new PageColumn(key, label, kind, true, true, false, false, "", List.of());
+  }
+
+  /** The same, for members only. */
+  public PageColumn membersOnly() {
+    return new PageColumn(key, label, kind, true, false, sum, wide, scale, order);
+  }
+
+  /** The same, shown beside a chosen element only. */
+  public PageColumn detailOnly() {
+    return new PageColumn(key, label, kind, false, false, sum, wide, scale, order);
+  }
+
+  /** The same, with a total. */
+  public PageColumn summed() {
+    return new PageColumn(key, label, kind, members, decks, true, wide, scale, order);
+  }
+
+  /** The same, with room for sentences. */
+  public PageColumn sentences() {
+    return new PageColumn(key, label, kind, members, decks, sum, true, scale, order);
+  }
+
+  /** The same, and the view can be coloured by its categories. */
+  public PageColumn categories(String... inOrder) {
+    return new PageColumn(
+        key, label, kind, members, decks, sum, wide, "category", List.of(inOrder));
+  }
+
+  /** The same, and the view can be coloured by its size. */
+  public PageColumn sequence() {
+    return new PageColumn(key, label, kind, members, decks, sum, wide, "sequence", order);
+  }
+}

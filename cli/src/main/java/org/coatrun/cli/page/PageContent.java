@@ -1,0 +1,65 @@
+package org.coatrun.cli.page;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What a page shows. Numbers are SI; the page puts them into the reader's units by the kind of
+ * their column.
+ *
+ * @param units {@code us} or {@code si}: what the page opens in
+ * @param storeys names from the lowest up
+ * @param columns what is known of elements, in the order it is shown
+ * @param elements a value for each column key; also {@code kind} (member, deck, slab, wall), {@code
+ *     level} (storey index or absent), {@code covers}, {@code reasons}
+ * @param findings rows with code, severity, sentence, remedy and the element's index where there is
+ *     one
+ * @param tables further lists: floors, spots, hardware
+ * @param plans drawings, as SVG in base64
+ * @param lines hose and pipe in space
+ * @param basis rules and defaults used, and the cautions
+ * @param caution the one sentence that is always in sight
+ * @param leftOut what the picture lacks, for models above the stated size
+ */
+public record PageContent(
+    String title,
+    String summary,
+    String units,
+    List<String> storeys,
+    List<PageColumn> columns,
+    List<Map<String, Object>> elements,
+    List<PageColumn> findingColumns,
+    List<Map<String, Object>> findings,
+    List<PageTable> tables,
+    List<PagePlan> plans,
+    List<PageLine> lines,
+    List<PageProse> basis,
+    String caution,
+    List<String> leftOut) {
+
+  public PageContent {
+    storeys = List.copyOf(storeys);
+    columns = List.copyOf(columns);
+    elements = List.copyOf(elements);
+    findingColumns = List.copyOf(findingColumns);
+    findings = List.copyOf(findings);
+    tables = List.copyOf(tables);
+    plans = List.copyOf(plans);
+    lines = List.copyOf(lines);
+    basis = List.copyOf(basis);
+    leftOut = List.copyOf(leftOut);
+  }
+
+  /** A list of the page beside members, decks and findings. */
+  public record PageTable(
+      String key, String label, List<PageColumn> columns, List<Map<String, Object>> rows) {}
+
+  /** A drawing. */
+  public record PagePlan(String label, String svg) {}
+
+  /** A hose or pipe: points in metres, colour as {@code #rrggbb}. */
+  public record PageLine(String label, String colour, List<double[]> points) {}
+
+  /** A heading and the lines under it. */
+  public record PageProse(String title, List<String> lines) {}
+}

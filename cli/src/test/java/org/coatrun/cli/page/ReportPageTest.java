@@ -1,0 +1,37 @@
+package org.coatrun.cli.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ReportPageTest {
+
+  @Test
+  void thePageIsCompleteInItselfAndTheSameEachTime(@TempDir Path folder) throws IOException {
+    String html = ReportPage.html(PageSketch.content(6), PageSketch.meshes(6));
+    Files.writeString(folder.resolve("report.html"), html);
+    assertThat(html)
+        .isEqualTo(ReportPage.html(PageSketch.content(6), PageSketch.meshes(6)))
+        .contains("default-src 'none'; script-src 'sha256-")
+        .contains("connect-src 'none'")
+        .doesNotContain(PageSketch.HOSTILE)
+        .doesNotContain("src=\"http")
+        .doesNotContain("{{");
+    String copy = System.getProperty("coatrun.page.copy");
+    if (copy != null) {
+      Files.writeString(Path.of(copy), html);
+    }
+  }
+
+  @Test
+  void likeMeshesAreKeptOnce() {
+    GeometryBlock block = new GeometryBlock();
+    PageSketch.meshes(40).forEach(block::add);
+    assertThat(block.uniqueMeshes()).isEqualTo(1);
+    assertThat(block.triangles()).isEqualTo(40 * 12);
+  }
+}
