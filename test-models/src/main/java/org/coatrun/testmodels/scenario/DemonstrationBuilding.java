@@ -63,7 +63,7 @@ public final class DemonstrationBuilding implements Scenario {
         core.slab(level);
       }
       if (i < HarbourGrid.ROOF - 1) {
-        core.stair(level, levels.get(i + 1), "Stair 2", 5.1, 14.5);
+        core.stair(level, levels.get(i + 1), "Stair 2", 5.11, 14.5);
       }
       if (i > 0 && i < HarbourGrid.ROOF) {
         floor(decks, level, i);

@@ -119,12 +119,12 @@ final class HarbourColumns {
     Written written = erector.member(level, brace);
     double wide = GUSSET + 0.0016;
     Outline slot = Outline.box("slot", -wide / 2, -0.1, wide / 2, 0.1);
-    for (double at : new double[] {-0.02, brace.length() - 0.18}) {
+    for (double at : new double[] {-0.02, brace.length() - 0.25}) {
       var solid =
           erector
               .ifc()
               .solids()
-              .extrude(erector.ifc().profiles().of(slot), Frame.at(0, 0, at), 0.2);
+              .extrude(erector.ifc().profiles().of(slot), Frame.at(0, 0, at), 0.27);
       erector.open(written, "Slot", org.coatrun.testmodels.ifc.Body.of("SweptSolid", solid));
     }
     return written;

@@ -28,7 +28,7 @@ final class HarbourDecks {
   private static final Outline PLATE = Outline.box("plate", -EDGE, -EDGE, X[4] + EDGE, Y[3] + EDGE);
   private static final Outline CORE =
       Outline.box("core", X[2] - WALL, Y[1] - WALL, X[3] + WALL, Y[2] + WALL);
-  private static final Outline STAIR = Outline.box("stair 2", 5.12, 14.4, 7.3, 19.2);
+  private static final Outline STAIR = Outline.box("stair 2", 5.09, 14.4, 7.33, 19.2);
   private final Erector erector;
   private final Fabric fabric;
 
@@ -62,8 +62,8 @@ final class HarbourDecks {
     strip(level, whole, parts, -EDGE, X[2] - WALL, Y[1] - WALL, Y[2] + WALL);
     strip(level, whole, parts, X[3] + WALL, right, Y[1] - WALL, Y[2] + WALL);
     strip(level, whole, parts, -EDGE, right, Y[2] + WALL, 14.4);
-    strip(level, whole, parts, -EDGE, 5.12, 14.4, 19.2);
-    strip(level, whole, parts, 7.3, right, 14.4, 19.2);
+    strip(level, whole, parts, -EDGE, 5.09, 14.4, 19.2);
+    strip(level, whole, parts, 7.33, right, 14.4, 19.2);
     strip(level, whole, parts, -EDGE, right, 19.2, top);
     erector.ifc().spatial().aggregate(whole.ref(), parts);
   }

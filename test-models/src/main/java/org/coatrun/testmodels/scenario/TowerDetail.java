@@ -1,5 +1,6 @@
 package org.coatrun.testmodels.scenario;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.coatrun.testmodels.erect.Erector;
@@ -13,7 +14,6 @@ import org.coatrun.testmodels.ifc.Item;
 import org.coatrun.testmodels.ifc.Properties;
 import org.coatrun.testmodels.ifc.Written;
 import org.coatrun.testmodels.section.IShape;
-import org.coatrun.testmodels.section.Rectangle;
 import org.coatrun.testmodels.shape.Frame;
 import org.coatrun.testmodels.shape.Mesh;
 import org.coatrun.testmodels.shape.Vec2;
@@ -90,26 +90,21 @@ final class TowerDetail {
             OptionalDouble.of(mesh.area()),
             OptionalDouble.of(mesh.volume()));
     describe(plate, "P" + serial, "PL 10 mm", Grade.A36);
-    bolts(level, turned, near, serial);
+    bolt(level, turned, near, serial);
   }
 
-  private void bolts(Level level, Frame frame, double near, int number) {
+  private void bolt(Level level, Frame frame, double near, int number) {
     Vec3 x = frame.x();
-    for (int i = 0; i < 2; i++) {
-      Vec3 start = frame.point(near + 0.03, 0.06 * i - 0.03, -0.02);
-      Frame at = new Frame(start, x, frame.z());
-      Rectangle head = new Rectangle("bolt", 0.02, 0.02);
-      Body body = ifc.solids().straight(ifc.profiles().of(head), 0.05);
-      Item item =
-          new Item(
-              ElementKind.FASTENER,
-              "BOLT",
-              "Bolt",
-              "Bolt 20 mm",
-              "F" + number + "-" + i,
-              List.of(0.02, 0.05));
-      erector.element(level, item, Grade.A36, at, body);
+    Frame at = new Frame(frame.point(near + 0.03, 0, -0.02), x, frame.z());
+    List<Vec2> hexagon = new ArrayList<>();
+    for (int i = 0; i < 6; i++) {
+      double angle = i * Math.PI / 3;
+      hexagon.add(new Vec2(0.015 * StrictMath.cos(angle), 0.015 * StrictMath.sin(angle)));
     }
+    Item item =
+        new Item(
+            ElementKind.FASTENER, "BOLT", "Bolt", "Bolt 20 mm", "F" + number, List.of(0.02, 0.05));
+    erector.element(level, item, Grade.A36, at, ifc.solids().brep(Mesh.prism(hexagon, 0.05)));
   }
 
   private void sets(Written written, Piece piece) {

@@ -9,10 +9,10 @@ package org.coatrun.testmodels.scenario;
  * @param detail plates at each end of each beam
  */
 public record TowerSize(int storeys, int baysX, int baysY, int detail) {
-  private static final double BYTES_PER_BAY = 131_000;
+  private static final double BYTES_PER_BAY = 122_000;
 
-  /** Forty storeys of some 2,500 m2: five million records in about 250 MB. */
-  public static final TowerSize FULL = new TowerSize(40, 8, 6, 3);
+  /** Forty storeys of some 3,000 m2 with all connections. */
+  public static final TowerSize FULL = new TowerSize(40, 9, 6, 2);
 
   /** Few plates: for routing, where the floors matter and the connections do not. */
   public static TowerSize plain(int storeys) {
