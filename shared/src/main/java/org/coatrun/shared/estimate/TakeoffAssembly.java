@@ -12,6 +12,7 @@ import java.util.function.Function;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.finding.FindingCode;
 import org.coatrun.shared.finding.LedgerFinding;
+import org.coatrun.shared.finding.ModelFinding;
 import org.coatrun.shared.model.Building;
 import org.coatrun.shared.model.Deck;
 import org.coatrun.shared.model.Element;
@@ -22,20 +23,20 @@ import org.coatrun.shared.model.Role;
 import org.coatrun.shared.model.Storey;
 import org.coatrun.shared.model.Substance;
 import org.coatrun.shared.surface.Measurement;
+import org.coatrun.shared.surface.Surfaces;
 
 /** Puts the takeoff of a building together from what was measured of its elements. */
 public final class TakeoffAssembly {
 
   private final Building building;
-  private final Function<ElementId, Optional<Measurement>> measurements;
+  private final Surfaces surfaces;
   private final Map<ElementId, Storey> storeys = new HashMap<>();
   private final List<Finding> findings = new ArrayList<>();
   private final Set<String> reported = new HashSet<>();
 
-  private TakeoffAssembly(
-      Building building, Function<ElementId, Optional<Measurement>> measurements) {
+  private TakeoffAssembly(Building building, Surfaces surfaces) {
     this.building = building;
-    this.measurements = measurements;
+    this.surfaces = surfaces;
     building.storeys().forEach(storey -> storeys.put(storey.id(), storey));
     findings.addAll(building.findings());
   }
@@ -45,18 +46,12 @@ public final class TakeoffAssembly {
   }
 
   /**
-   * The takeoff of {@code building}: a line for each member and each deck.
-   *
-   * @param measurements what was measured of an element; empty where nothing was tried, which makes
-   *     a steel element or a deck unresolved
-   * @param surfaceFindings what came up while measuring
+   * The takeoff of {@code building}: a line for each member and each deck. A steel element or a
+   * deck that nothing was measured of is unresolved.
    */
-  public static Takeoff assemble(
-      Building building,
-      Function<ElementId, Optional<Measurement>> measurements,
-      List<Finding> surfaceFindings) {
-    TakeoffAssembly assembly = new TakeoffAssembly(building, measurements);
-    assembly.findings.addAll(surfaceFindings);
+  public static Takeoff assemble(Building building, Surfaces surfaces) {
+    TakeoffAssembly assembly = new TakeoffAssembly(building, surfaces);
+    assembly.findings.addAll(surfaces.findings());
     assembly.findings.forEach(f -> assembly.reported.add(key(f.code(), f.file(), f.step())));
     List<MemberLine> members = building.members().stream().map(assembly::line).toList();
     List<DeckLine> decks = building.decks().stream().map(assembly::line).toList();
@@ -88,7 +83,7 @@ public final class TakeoffAssembly {
     Substance substance = member.classification().substance();
     if (substance == Substance.UNKNOWN) {
       return new Outcome.Unresolved(
-          LedgerFinding.SUBSTANCE_UNKNOWN, "nothing says what it is made of");
+          ModelFinding.UNKNOWN_SUBSTANCE, "nothing says what it is made of");
     }
     if (substance != Substance.STEEL) {
       return new Outcome.LeftOut(Reasons.notSteel(member.classification()));
@@ -103,7 +98,7 @@ public final class TakeoffAssembly {
 
   private Outcome measured(
       Element element, Function<Measurement.Measured, Optional<Weight>> weight) {
-    Measurement measurement = measurements.apply(element.id()).orElse(null);
+    Measurement measurement = surfaces.of(element.id()).orElse(null);
     if (measurement instanceof Measurement.Measured m) {
       return new Outcome.Counted(
           new Quantities(

@@ -2,18 +2,13 @@ package org.coatrun.shared.finding;
 
 /** What may come up when the takeoff is put together from the model and what was measured. */
 public enum LedgerFinding implements FindingCode {
-  SUBSTANCE_UNKNOWN(
-      "F380",
-      Severity.ERROR,
-      "Nothing in the model says what a beam, column, member or plate is made of.",
-      "Give it a material or a section in the model; until then it is not in the numbers."),
   NOT_MEASURED(
-      "F381",
+      "F380",
       Severity.ERROR,
       "An element that may need coating was not measured.",
       "Look at its body in the model; it is not in the numbers."),
   WEIGHT_DISAGREES(
-      "F382",
+      "F381",
       Severity.WARNING,
       "The weight that a designation states and the weight of the drawn section are more than 3 %"
           + " apart.",

@@ -10,18 +10,19 @@ import static org.coatrun.shared.estimate.Lines.deck;
 import static org.coatrun.shared.estimate.Lines.measured;
 import static org.coatrun.shared.estimate.Lines.member;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.stream.Collectors;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.finding.LedgerFinding;
 import org.coatrun.shared.model.Building;
 import org.coatrun.shared.model.Deck;
-import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.model.Member;
 import org.coatrun.shared.model.Role;
 import org.coatrun.shared.model.Substance;
 import org.coatrun.shared.surface.Measurement;
+import org.coatrun.shared.surface.Surfaces;
 import org.junit.jupiter.api.Test;
 
 class TakeoffTest {
@@ -35,6 +36,13 @@ class TakeoffTest {
   private static final Member FORGOTTEN = member(16, Substance.STEEL, Role.BEAM, "IPE200", null);
   private static final Deck SHEET = deck(20, Deck.Form.SHEET, UPPER);
   private static final Deck SLAB = deck(21, Deck.Form.SLAB_ON_DECK, UPPER);
+
+  private static final Surfaces SURFACES =
+      surfaces(
+          measured(10, 0.7),
+          measured(11, 0.8),
+          new Measurement.Unresolved(
+              TWISTED.id(), LedgerFinding.NOT_MEASURED, "twisted", "a twisted sweep"));
 
   private static final List<Member> MEMBERS =
       List.of(BEAM, COLUMN, CONCRETE, BOLT, UNKNOWN, TWISTED, FORGOTTEN);
@@ -58,9 +66,7 @@ class TakeoffTest {
     Finding known =
         new Finding(LedgerFinding.NOT_MEASURED, "quay.ifc", 7, 16, "guid16", "In better words.");
     List<Finding> findings =
-        TakeoffAssembly.assemble(
-                building(MEMBERS, List.of(), List.of(known)), TakeoffTest::measurement, List.of())
-            .findings();
+        TakeoffAssembly.assemble(building(MEMBERS, List.of(), List.of(known)), SURFACES).findings();
 
     assertThat(findings).extracting(Finding::step).containsExactlyInAnyOrder(14L, 15L, 16L);
     assertThat(findings).contains(known);
@@ -102,8 +108,7 @@ class TakeoffTest {
     Takeoff takeoff =
         TakeoffAssembly.assemble(
             building(List.of(), List.of(SHEET, SLAB), List.of()),
-            id -> Optional.of(measured(id.step(), 0.5)),
-            List.of());
+            surfaces(measured(20, 0.5), measured(21, 0.5)));
 
     assertThat(takeoff.deckTotals().counted()).isEqualTo(2);
     assertThat(takeoff.deckTotals().weight().kilograms()).isCloseTo(7.85, within(1e-9));
@@ -130,8 +135,7 @@ class TakeoffTest {
   }
 
   private static Takeoff takeoff(List<Member> members) {
-    return TakeoffAssembly.assemble(
-        building(members, List.of(), List.of()), TakeoffTest::measurement, List.of());
+    return TakeoffAssembly.assemble(building(members, List.of(), List.of()), SURFACES);
   }
 
   private static MemberLine line(Takeoff takeoff, Member member) {
@@ -141,15 +145,8 @@ class TakeoffTest {
         .orElseThrow();
   }
 
-  private static Optional<Measurement> measurement(ElementId id) {
-    return switch ((int) id.step()) {
-      case 10 -> Optional.of(measured(10, 0.7));
-      case 11 -> Optional.of(measured(11, 0.8));
-      case 15 ->
-          Optional.of(
-              new Measurement.Unresolved(
-                  id, LedgerFinding.NOT_MEASURED, "twisted", "a twisted sweep"));
-      default -> Optional.empty();
-    };
+  private static Surfaces surfaces(Measurement... measurements) {
+    return Surfaces.of(
+        Arrays.stream(measurements).collect(Collectors.toMap(Measurement::id, m -> m)), List.of());
   }
 }

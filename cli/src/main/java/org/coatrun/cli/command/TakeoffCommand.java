@@ -1,0 +1,75 @@
+package org.coatrun.cli.command;
+
+import java.nio.file.Path;
+import org.coatrun.cli.console.CommandFailure;
+import org.coatrun.cli.console.ExitCode;
+import org.coatrun.cli.console.Progress;
+import org.coatrun.cli.output.OutputFolder;
+import org.coatrun.cli.report.TakeoffFiles;
+import org.coatrun.cli.report.TakeoffScreen;
+import org.coatrun.geometry.surface.SurfaceOptions;
+import org.coatrun.geometry.surface.SurfaceTakeoff;
+import org.coatrun.shared.estimate.Takeoff;
+import org.coatrun.shared.estimate.TakeoffAssembly;
+import org.coatrun.shared.model.Building;
+import org.coatrun.shared.surface.Surfaces;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Accounts for every steel element and deck of a building. */
+@Command(
+    name = "takeoff",
+    header = "Account for every steel element and deck: surfaces, weight, section factor.",
+    description = {
+      "",
+      "Writes members.csv, decks.csv, findings.csv, takeoff.json and basis.txt, all of them or"
+          + " none, and shows the steel by storey and section.",
+      ""
+    })
+final class TakeoffCommand extends Subcommand {
+
+  @Mixin private ModelOptions models;
+
+  @Option(
+      names = "--out",
+      required = true,
+      paramLabel = "DIR",
+      description = "Folder for the results; made where it does not exist.")
+  private Path out;
+
+  @Option(names = "--strict", description = "Exit with 5 where an element is unresolved.")
+  private boolean strict;
+
+  @Override
+  ExitCode run() throws CommandFailure {
+    try (OutputFolder folder = OutputFolder.open(out)) {
+      Building building = models.read(Progress.on(err()));
+      Takeoff takeoff = TakeoffAssembly.assemble(building, measure(building));
+      TakeoffFiles.write(folder, takeoff);
+      folder.publish();
+      TakeoffScreen.print(out(), takeoff, models.units(building));
+      out().println("Written to " + out);
+      out().flush();
+      return exitCode(takeoff);
+    }
+  }
+
+  private Surfaces measure(Building building) {
+    Progress progress = Progress.on(err());
+    try {
+      return SurfaceTakeoff.measure(
+          building,
+          SurfaceOptions.defaults(),
+          (done, total) -> progress.at("Measuring", total == 0 ? 1 : (double) done / total));
+    } finally {
+      progress.done();
+    }
+  }
+
+  private ExitCode exitCode(Takeoff takeoff) {
+    ExitCode completeness = ModelOptions.completeness(takeoff.building(), err());
+    int unresolved = takeoff.memberTotals().unresolved() + takeoff.deckTotals().unresolved();
+    return strict && unresolved > 0 ? ExitCode.PARTIAL : completeness;
+  }
+}
