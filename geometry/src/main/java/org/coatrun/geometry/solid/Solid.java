@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.coatrun.shared.shape.Transform3;
 import org.coatrun.shared.shape.Vec3;
+import org.locationtech.jts.geom.Polygon;
 
 /**
  * A set of plane faces on one table of shared vertices, in metres. Immutable; made by {@link
@@ -100,5 +101,10 @@ public final class Solid {
       throw new IllegalArgumentException("a map that flattens the solid");
     }
     return Solids.finish(to, out.toArray(new Face[0]));
+  }
+
+  /** A face's polygon in the axes of its own plane. */
+  public Polygon polygon(Face face) {
+    return Rings.ofFace(this, face, face.plane());
   }
 }

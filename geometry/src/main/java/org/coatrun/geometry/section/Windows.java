@@ -1,0 +1,117 @@
+package org.coatrun.geometry.section;
+
+import java.util.Arrays;
+import org.coatrun.geometry.exposure.Axis;
+import org.coatrun.geometry.exposure.CoveredPatch;
+import org.coatrun.geometry.exposure.Exposure;
+import org.coatrun.geometry.solid.Plane;
+import org.coatrun.shared.shape.Vec3;
+import org.locationtech.jts.geom.CoordinateSequence;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * Contour and heated perimeter over stretches of a member: side area in each stretch over its
+ * length, which is the mean perimeter there, exactly.
+ */
+final class Windows {
+
+  private static final double LEAST = 1.5;
+  private static final int MOST = 16;
+
+  final double[] outline;
+  final double[] heated;
+
+  private Windows(int n) {
+    outline = new double[n];
+    heated = new double[n];
+  }
+
+  static Windows of(Exposure exposure, Axis axis) {
+    int n = (int) Math.max(1, Math.min(MOST, Math.floor(axis.length() / LEAST)));
+    Windows w = new Windows(n);
+    double size = axis.length() / n;
+    for (CoveredPatch p : exposure.patches()) {
+      if (p.use() == CoveredPatch.Use.SIDE) {
+        w.add(p, axis, size);
+      }
+    }
+    return w;
+  }
+
+  private void add(CoveredPatch p, Axis axis, double size) {
+    boolean bare = p.restArea() == p.patch().area();
+    for (int i = 0; i < outline.length; i++) {
+      double low = axis.low() + i * size;
+      double whole = within(p.patch().region(), p.patch().plane(), axis.direction(), low, size);
+      if (whole > 0) {
+        double stretch = p.patch().stretch() / size;
+        outline[i] += whole * stretch;
+        heated[i] +=
+            stretch
+                * (bare ? whole : within(p.rest(), p.patch().plane(), axis.direction(), low, size));
+      }
+    }
+  }
+
+  /** Area of a region between two coordinates along the axis. */
+  private static double within(Geometry g, Plane plane, Vec3 d, double low, double size) {
+    double au = d.x() * plane.ux() + d.y() * plane.uy() + d.z() * plane.uz();
+    double av = d.x() * plane.vx() + d.y() * plane.vy() + d.z() * plane.vz();
+    double c =
+        plane.offset() * (d.x() * plane.nx() + d.y() * plane.ny() + d.z() * plane.nz()) - low;
+    double sum = 0;
+    for (int i = 0; i < g.getNumGeometries(); i++) {
+      if (g.getGeometryN(i) instanceof Polygon p && !p.isEmpty()) {
+        sum += ring(p.getExteriorRing().getCoordinateSequence(), au, av, c, size);
+        for (int k = 0; k < p.getNumInteriorRing(); k++) {
+          sum -= ring(p.getInteriorRingN(k).getCoordinateSequence(), au, av, c, size);
+        }
+      }
+    }
+    return sum;
+  }
+
+  private static double ring(CoordinateSequence s, double au, double av, double c, double size) {
+    int n = s.size() - 1;
+    double[] in = new double[3 * n];
+    for (int i = 0; i < n; i++) {
+      in[3 * i] = s.getX(i);
+      in[3 * i + 1] = s.getY(i);
+      in[3 * i + 2] = au * s.getX(i) + av * s.getY(i) + c;
+    }
+    return area(clipped(clipped(in, 0, 1), size, -1));
+  }
+
+  /** The part where (h - at) · sign is not negative. */
+  private static double[] clipped(double[] in, double at, int sign) {
+    double[] out = new double[2 * in.length];
+    int m = 0;
+    int n = in.length;
+    for (int i = 0; i < n; i += 3) {
+      int j = i + 3 == n ? 0 : i + 3;
+      double a = sign * (in[i + 2] - at);
+      double b = sign * (in[j + 2] - at);
+      if (a >= 0) {
+        System.arraycopy(in, i, out, m, 3);
+        m += 3;
+      }
+      if ((a < 0 && b > 0) || (a > 0 && b < 0)) {
+        double t = a / (a - b);
+        out[m] = in[i] + t * (in[j] - in[i]);
+        out[m + 1] = in[i + 1] + t * (in[j + 1] - in[i + 1]);
+        out[m + 2] = at;
+        m += 3;
+      }
+    }
+    return Arrays.copyOf(out, m);
+  }
+
+  private static double area(double[] r) {
+    double sum = 0;
+    for (int i = 3; i + 3 < r.length; i += 3) {
+      sum += (r[i] - r[0]) * (r[i + 4] - r[1]) - (r[i + 3] - r[0]) * (r[i + 1] - r[1]);
+    }
+    return Math.abs(0.5 * sum);
+  }
+}

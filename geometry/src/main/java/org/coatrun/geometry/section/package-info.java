@@ -1,0 +1,2 @@
+/** What a cut across a member measures: steel, contour, heated perimeter, box. */
+package org.coatrun.geometry.section;
