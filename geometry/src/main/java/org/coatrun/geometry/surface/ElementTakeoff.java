@@ -3,62 +3,94 @@ package org.coatrun.geometry.surface;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.coatrun.geometry.build.BuildResult;
-import org.coatrun.geometry.build.ShapeBuilder;
+import org.coatrun.geometry.build.Run;
+import org.coatrun.geometry.exposure.Axis;
+import org.coatrun.geometry.exposure.Covering;
+import org.coatrun.geometry.exposure.Exposure;
+import org.coatrun.geometry.section.Sections;
+import org.coatrun.geometry.solid.Box;
+import org.coatrun.geometry.solid.Kernel;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.finding.FindingCode;
 import org.coatrun.shared.finding.SurfaceFinding;
 import org.coatrun.shared.model.Building;
 import org.coatrun.shared.model.Element;
 import org.coatrun.shared.model.Member;
-import org.coatrun.shared.model.Role;
-import org.coatrun.shared.shape.Transform3;
 import org.coatrun.shared.surface.Measurement;
 import org.coatrun.shared.surface.SectionMeasure;
 import org.coatrun.shared.units.Length;
 import org.coatrun.shared.units.Volume;
+import org.locationtech.jts.geom.TopologyException;
 
-/** Measures one element at a time. */
+/** Measures one element at a time among its neighbours. */
 final class ElementTakeoff {
+
+  /** Above this share of the area a surface gapes: something was lost in a cut. */
+  private static final double GAPE = 1e-4;
 
   /** A measurement and what was found amiss on the way. */
   record Outcome(Measurement measurement, List<Finding> findings) {}
 
   private final Building building;
+  private final SurfaceOptions options;
 
-  ElementTakeoff(Building building) {
+  ElementTakeoff(Building building, SurfaceOptions options) {
     this.building = building;
+    this.options = options;
   }
 
-  Outcome measure(Element element) {
-    if (!element.body().isPresent()) {
-      return unresolved(element, SurfaceFinding.NO_BODY, "body", "It has no body.");
+  Outcome measure(Things.Result result, Neighbours neighbours, Kernel kernel) {
+    if (result instanceof Things.Result.Failed f) {
+      return unresolved(f.element(), f.code(), f.kind(), f.sentence());
     }
-    BuildResult result = ShapeBuilder.build(element.body().shape(), Transform3.IDENTITY);
-    if (result instanceof BuildResult.NotBuilt n) {
-      return unresolved(element, n.code(), n.kind(), n.sentence());
+    Things.Result.Made made = (Things.Result.Made) result;
+    try {
+      Exposure exposure =
+          new Covering(options.exposure(), kernel).of(made.thing(), neighbours.of(made.thing()));
+      return measured(made, exposure, kernel);
+    } catch (IllegalArgumentException | ArithmeticException | TopologyException e) {
+      return unresolved(
+          made.element(),
+          SurfaceFinding.NOT_MEASURED,
+          "body",
+          "Its surface could not be worked out: " + e.getMessage() + ".");
     }
-    return measured(element, (BuildResult.Built) result);
   }
 
-  private Outcome measured(Element element, BuildResult.Built built) {
-    BodyMeasure m = BodyMeasure.of(built);
-    if (!(m.body() > 0)) {
-      return unresolved(element, SurfaceFinding.EMPTY_BODY, "body", "Its body has no surface.");
-    }
+  private Outcome measured(Things.Result.Made made, Exposure exposure, Kernel kernel) {
     var findings = new ArrayList<Finding>();
-    m.notes().forEach(n -> findings.add(finding(element, n.code(), n.sentence())));
-    boolean plate = element instanceof Member member && member.role() == Role.PLATE;
-    Optional<SectionMeasure> section = plate ? Optional.empty() : m.section();
-    return new Outcome(
+    Element element = made.element();
+    made.notes().forEach(n -> findings.add(finding(element, n.code(), n.sentence())));
+    if (made.closed() && made.gape() > GAPE) {
+      findings.add(
+          finding(
+              element,
+              SurfaceFinding.OPEN_SHELL,
+              "The surface left by its cuts does not close: " + made.gape() + " of its area."));
+    }
+    Optional<SectionMeasure> section =
+        element instanceof Member ? Sections.of(exposure, made.run(), kernel) : Optional.empty();
+    Measurement m =
         new Measurement.Measured(
             element.id(),
-            Length.ofMetres(m.length()),
-            Volume.ofCubicMetres(m.volume()),
-            m.ledger(),
+            Length.ofMetres(length(made)),
+            Volume.ofCubicMetres(made.volume()),
+            exposure.ledger(),
             section,
-            List.of()),
-        findings);
+            exposure.covers());
+    return new Outcome(m, findings);
+  }
+
+  /** Along the way of an uncut sweep, else from end to end, else the longest side of the box. */
+  private static double length(Things.Result.Made made) {
+    Optional<Double> way = made.cut() ? Optional.empty() : made.run().map(Run::length);
+    return way.or(() -> made.thing().axis().map(Axis::length))
+        .orElseGet(() -> longest(made.thing().bounds()));
+  }
+
+  private static double longest(Box box) {
+    return Math.max(
+        box.maxX() - box.minX(), Math.max(box.maxY() - box.minY(), box.maxZ() - box.minZ()));
   }
 
   private Outcome unresolved(Element element, FindingCode code, String kind, String sentence) {

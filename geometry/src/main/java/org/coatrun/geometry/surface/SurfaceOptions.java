@@ -1,11 +1,19 @@
 package org.coatrun.geometry.surface;
 
+import org.coatrun.geometry.exposure.ExposureOptions;
+
 /**
  * How surfaces are measured.
  *
  * @param threads elements measured side by side, at least one; the result does not depend on it
+ * @param exposure what counts as covered and as a hole
  */
-public record SurfaceOptions(int threads) {
+public record SurfaceOptions(int threads, ExposureOptions exposure) {
+
+  /** So many threads, and the stated defaults for contact and holes. */
+  public SurfaceOptions(int threads) {
+    this(threads, ExposureOptions.defaults());
+  }
 
   public SurfaceOptions {
     if (threads < 1) {

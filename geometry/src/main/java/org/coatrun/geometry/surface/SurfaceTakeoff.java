@@ -1,7 +1,6 @@
 package org.coatrun.geometry.surface;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
@@ -10,23 +9,28 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntConsumer;
+import org.coatrun.geometry.exposure.Thing;
+import org.coatrun.geometry.solid.Kernel;
+import org.coatrun.geometry.solid.Tolerance;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.model.Building;
 import org.coatrun.shared.model.Element;
 import org.coatrun.shared.model.ElementId;
-import org.coatrun.shared.model.Member;
-import org.coatrun.shared.model.Role;
 import org.coatrun.shared.surface.Measurement;
 import org.coatrun.shared.surface.Surfaces;
 
 /**
- * Measures the surfaces of a building's steel members and decks.
+ * Measures the surfaces of a building's steel members and decks, and what covers them.
  *
- * <p>Elements are measured side by side and put together in the order of their numbers, so the
- * result does not depend on the number of threads. No more solids are held than threads need.
+ * <p>First every body is made with its openings taken out, then each is measured among its
+ * neighbours. Results are put together in the order of the elements' numbers, so they do not depend
+ * on the number of threads.
  */
 public final class SurfaceTakeoff {
+
+  private static final int CHUNK = 32;
 
   private SurfaceTakeoff() {}
 
@@ -35,54 +39,105 @@ public final class SurfaceTakeoff {
    * is unresolved with its reason.
    */
   public static Surfaces measure(Building building, SurfaceOptions options, Progress progress) {
-    List<Element> elements = elements(building);
-    var takeoff = new ElementTakeoff(building);
-    var done = new AtomicLong();
-    var jobs = new ArrayList<Callable<ElementTakeoff.Outcome>>();
-    for (Element element : elements) {
-      jobs.add(
-          () -> {
-            ElementTakeoff.Outcome outcome = takeoff.measure(element);
-            progress.step(done.incrementAndGet(), elements.size());
-            return outcome;
-          });
+    Subjects subjects = Subjects.of(building);
+    ExecutorService pool = Executors.newFixedThreadPool(options.threads());
+    try {
+      return measure(building, subjects, options, progress, pool);
+    } finally {
+      pool.shutdownNow();
     }
+  }
+
+  private static Surfaces measure(
+      Building building,
+      Subjects subjects,
+      SurfaceOptions options,
+      Progress progress,
+      ExecutorService pool) {
+    int total = subjects.measured().size();
+    var all = new ArrayList<Element>(subjects.measured());
+    all.addAll(subjects.covering());
+    Things.Result[] made = new Things.Result[all.size()];
+    var things = new Things(options.exposure().holeMouth().squareMetres());
+    each(
+        all.size(),
+        options.threads(),
+        pool,
+        kernel -> i -> made[i] = things.of(all.get(i), subjects.openingsOf(all.get(i)), kernel));
+    Neighbours neighbours =
+        new Neighbours(bodies(made), 4 * options.exposure().contactGap().metres());
+    var takeoff = new ElementTakeoff(building, options);
+    ElementTakeoff.Outcome[] outcomes = new ElementTakeoff.Outcome[total];
+    var done = new AtomicInteger();
+    each(
+        total,
+        options.threads(),
+        pool,
+        kernel ->
+            i -> {
+              outcomes[i] = takeoff.measure(made[i], neighbours, kernel);
+              progress.step(done.incrementAndGet(), total);
+            });
+    return gathered(outcomes);
+  }
+
+  private static List<Thing> bodies(Things.Result[] made) {
+    var out = new ArrayList<Thing>();
+    for (Things.Result r : made) {
+      if (r instanceof Things.Result.Made m) {
+        out.add(m.thing());
+      }
+    }
+    return out;
+  }
+
+  private static Surfaces gathered(ElementTakeoff.Outcome[] outcomes) {
     var measurements = new TreeMap<ElementId, Measurement>();
     var findings = new ArrayList<Finding>();
-    for (ElementTakeoff.Outcome outcome : run(jobs, options.threads())) {
+    for (ElementTakeoff.Outcome outcome : outcomes) {
       measurements.put(outcome.measurement().id(), outcome.measurement());
       findings.addAll(outcome.findings());
     }
     return new Surfaces(measurements, findings);
   }
 
-  private static List<Element> elements(Building building) {
-    var out = new ArrayList<Element>();
-    for (Member m : building.members()) {
-      if (m.classification().isSteel() && m.role() != Role.FASTENER) {
-        out.add(m);
-      }
-    }
-    out.addAll(building.decks());
-    out.sort(Comparator.comparing(Element::id));
-    return out;
+  /** What a thread does with each number, with tools of its own. */
+  @FunctionalInterface
+  private interface Work {
+    IntConsumer with(Kernel kernel);
   }
 
-  private static <T> List<T> run(List<Callable<T>> jobs, int threads) {
-    ExecutorService pool = Executors.newFixedThreadPool(threads);
+  /** Threads take numbers in chunks; each result has its own place. */
+  private static void each(int count, int threads, ExecutorService pool, Work work) {
+    var next = new AtomicInteger();
+    var jobs = new ArrayList<Callable<Boolean>>();
+    for (int t = 0; t < threads; t++) {
+      jobs.add(
+          () -> {
+            IntConsumer step = work.with(new Kernel(Tolerance.DEFAULT));
+            int from = next.getAndAdd(CHUNK);
+            while (from < count) {
+              for (int i = from; i < Math.min(count, from + CHUNK); i++) {
+                step.accept(i);
+              }
+              from = next.getAndAdd(CHUNK);
+            }
+            return true;
+          });
+    }
+    await(jobs, pool);
+  }
+
+  private static void await(List<Callable<Boolean>> jobs, ExecutorService pool) {
     try {
-      var out = new ArrayList<T>();
-      for (Future<T> f : pool.invokeAll(jobs)) {
-        out.add(f.get());
+      for (Future<Boolean> f : pool.invokeAll(jobs)) {
+        f.get();
       }
-      return out;
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new CancellationException("measuring was interrupted");
     } catch (ExecutionException e) {
       throw new IllegalStateException("measuring an element failed", e.getCause());
-    } finally {
-      pool.shutdownNow();
     }
   }
 }

@@ -19,6 +19,7 @@ import org.coatrun.shared.model.Member;
 import org.coatrun.shared.model.Opening;
 import org.coatrun.shared.model.Role;
 import org.coatrun.shared.shape.Vec3;
+import org.locationtech.jts.geom.TopologyException;
 
 /** Makes a body with its openings taken out, ready to be covered and to cover. */
 final class Things {
@@ -37,6 +38,7 @@ final class Things {
         double volume,
         double gape,
         boolean closed,
+        boolean cut,
         Optional<Run> run,
         List<BuildResult.Note> notes)
         implements Result {}
@@ -53,6 +55,18 @@ final class Things {
   }
 
   Result of(Element element, List<Opening> openings, Kernel kernel) {
+    try {
+      return made(element, openings, kernel);
+    } catch (IllegalArgumentException | ArithmeticException | TopologyException e) {
+      return new Result.Failed(
+          element,
+          SurfaceFinding.NOT_MEASURED,
+          "body",
+          "Its body could not be worked out: " + e.getMessage() + ".");
+    }
+  }
+
+  private Result made(Element element, List<Opening> openings, Kernel kernel) {
     if (!element.body().isPresent()) {
       return new Result.Failed(element, SurfaceFinding.NO_BODY, "body", "It has no body.");
     }
@@ -83,7 +97,14 @@ final class Things {
     boolean closed = all.closed();
     double volume = closed ? Math.max(0, full.volume()) * made.fullness() : 0;
     return new Result.Made(
-        element, thing, volume, full.gape(), closed, made.run(), List.copyOf(notes));
+        element,
+        thing,
+        volume,
+        full.gape(),
+        closed,
+        made.cut() || !openings.isEmpty(),
+        made.run(),
+        List.copyOf(notes));
   }
 
   private static SolidTree opened(

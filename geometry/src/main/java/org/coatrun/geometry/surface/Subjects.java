@@ -1,0 +1,77 @@
+package org.coatrun.geometry.surface;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.coatrun.shared.model.Building;
+import org.coatrun.shared.model.Classification;
+import org.coatrun.shared.model.Element;
+import org.coatrun.shared.model.ElementId;
+import org.coatrun.shared.model.Member;
+import org.coatrun.shared.model.Opening;
+import org.coatrun.shared.model.Role;
+import org.coatrun.shared.model.Substance;
+
+/**
+ * What is measured and what only covers. Members and walls of concrete, masonry or unknown
+ * substance cover what touches or stands in them; light partitions come after spraying and do not.
+ *
+ * @param measured steel members, fasteners apart, and decks; sorted
+ * @param covering what else may cover them; sorted
+ * @param openings by host
+ */
+record Subjects(
+    List<Element> measured, List<Element> covering, Map<ElementId, List<Opening>> openings) {
+
+  static Subjects of(Building building) {
+    List<Element> measured = new ArrayList<>();
+    List<Element> covering = new ArrayList<>();
+    for (Member m : building.members()) {
+      if (m.role() == Role.FASTENER) {
+        continue;
+      }
+      if (m.classification().isSteel()) {
+        measured.add(m);
+      } else if (covers(m.classification())) {
+        covering.add(m);
+      }
+    }
+    measured.addAll(building.decks());
+    covering.addAll(building.slabs());
+    building.walls().stream().filter(w -> covers(w.classification())).forEach(covering::add);
+    building.bulks().stream().filter(b -> covers(b.classification())).forEach(covering::add);
+    measured.sort(Comparator.comparing(Element::id));
+    Set<ElementId> known = new HashSet<>();
+    measured.forEach(e -> known.add(e.id()));
+    covering.removeIf(e -> known.contains(e.id()));
+    covering.sort(Comparator.comparing(Element::id));
+    return new Subjects(measured, covering, openings(building));
+  }
+
+  private static boolean covers(Classification c) {
+    Substance s = c.substance();
+    return s == Substance.STEEL
+        || s == Substance.CONCRETE
+        || s == Substance.MASONRY
+        || s == Substance.UNKNOWN;
+  }
+
+  private static Map<ElementId, List<Opening>> openings(Building building) {
+    Map<ElementId, List<Opening>> out = new HashMap<>();
+    for (Opening o : building.openings()) {
+      if (o.body().isPresent()) {
+        out.computeIfAbsent(o.host(), k -> new ArrayList<>()).add(o);
+      }
+    }
+    out.values().forEach(l -> l.sort(Comparator.comparing(Element::id)));
+    return out;
+  }
+
+  List<Opening> openingsOf(Element element) {
+    return openings.getOrDefault(element.id(), List.of());
+  }
+}
