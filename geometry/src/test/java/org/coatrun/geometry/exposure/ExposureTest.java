@@ -1,0 +1,217 @@
+package org.coatrun.geometry.exposure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import org.coatrun.geometry.surface.Progress;
+import org.coatrun.geometry.surface.SurfaceOptions;
+import org.coatrun.geometry.surface.SurfaceTakeoff;
+import org.coatrun.shared.finding.Finding;
+import org.coatrun.shared.model.Body;
+import org.coatrun.shared.model.Building;
+import org.coatrun.shared.model.Bulk;
+import org.coatrun.shared.model.Classification;
+import org.coatrun.shared.model.Identity;
+import org.coatrun.shared.model.Member;
+import org.coatrun.shared.model.Opening;
+import org.coatrun.shared.model.Properties;
+import org.coatrun.shared.model.Role;
+import org.coatrun.shared.model.SectionName;
+import org.coatrun.shared.model.Slab;
+import org.coatrun.shared.model.Substance;
+import org.coatrun.shared.shape.Profile;
+import org.coatrun.shared.shape.Shape;
+import org.coatrun.shared.shape.Transform3;
+import org.coatrun.shared.shape.Vec3;
+import org.coatrun.shared.surface.Cover;
+import org.coatrun.shared.surface.Measurement;
+import org.junit.jupiter.api.Test;
+
+/** What neighbours cover, against areas that follow from the drawing by hand. */
+class ExposureTest {
+
+  private static final OptionalDouble SHARP = OptionalDouble.of(0);
+
+  /** An I of 200 × 400 with an 8 mm web and 12 mm flanges: contour 4·0.2 + 2·0.4 - 2·0.008. */
+  private static final Profile I =
+      new Profile.IShape("", 0.2, 0.4, 0.008, 0.012, SHARP, SHARP, SHARP);
+
+  private static final double CONTOUR = 4 * 0.2 + 2 * 0.4 - 2 * 0.008;
+
+  private final List<Member> members = new ArrayList<>();
+  private final List<Slab> slabs = new ArrayList<>();
+  private final List<Bulk> bulks = new ArrayList<>();
+  private final List<Opening> openings = new ArrayList<>();
+  private Transform3 turned = Transform3.IDENTITY;
+
+  private static Shape block(double x, double y, double z, double dx, double dy, double dz) {
+    return new Shape.Extrusion(
+        new Profile.Rectangle("", dx, dy, 0),
+        Transform3.translation(new Vec3(x + dx / 2, y + dy / 2, z)),
+        Vec3.Z,
+        dz);
+  }
+
+  /** A beam along x with its top at z = 0. */
+  private static Shape beam(double length) {
+    Transform3 lying = new Transform3(Vec3.Y, Vec3.Z, Vec3.X, new Vec3(0, 0, -0.2));
+    return new Shape.Extrusion(I, lying, Vec3.Z, length);
+  }
+
+  private void steel(long step, Role role, Shape shape) {
+    members.add(
+        new Member(
+            Identity.of(step, "s" + step),
+            role,
+            SectionName.NONE,
+            new Classification(Substance.STEEL, List.of()),
+            List.of(),
+            Properties.none(),
+            Body.of(turned, shape)));
+  }
+
+  private void slab(long step, Shape shape) {
+    slabs.add(
+        new Slab(
+            Identity.of(step, "slab"),
+            Slab.Kind.FLOOR,
+            List.of(),
+            Properties.none(),
+            Body.of(turned, shape)));
+  }
+
+  private Measurement.Measured measured(long step) {
+    Building building =
+        new Building(
+            "",
+            Vec3.ZERO,
+            List.of(),
+            List.of(),
+            members,
+            List.of(),
+            slabs,
+            List.of(),
+            bulks,
+            List.of(),
+            List.of(),
+            openings,
+            List.<Finding>of());
+    return SurfaceTakeoff.measure(building, new SurfaceOptions(2), Progress.silent())
+        .measurements()
+        .values()
+        .stream()
+        .filter(m -> m.id().step() == step)
+        .map(Measurement.Measured.class::cast)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static void close(double value, double want) {
+    assertThat(value).isCloseTo(want, within(1e-9 * (1 + want)));
+  }
+
+  @Test
+  void aBeamUnderAFlatSlabLosesOneFlange() {
+    for (Transform3 t : List.of(Transform3.IDENTITY, turn(3), turn(4))) {
+      members.clear();
+      slabs.clear();
+      turned = t;
+      steel(1, Role.BEAM, beam(6));
+      slab(2, block(-1, -3, 0, 8, 6, 0.15));
+      Measurement.Measured m = measured(1);
+      close(m.ledger().covered().squareMetres(), 6 * 0.2);
+      close(m.ledger().exposed().squareMetres(), 6 * (CONTOUR - 0.2));
+      close(m.section().orElseThrow().heated().metres(), CONTOUR - 0.2);
+      close(m.section().orElseThrow().boxHeated().metres(), 0.2 + 2 * 0.4);
+      assertThat(m.covers()).hasSize(1);
+      assertThat(m.covers().get(0).kind()).isEqualTo(Cover.Kind.CONTACT);
+    }
+  }
+
+  private static Transform3 turn(long seed) {
+    Random r = new Random(seed);
+    return Transform3.frame(
+        new Vec3(10 * r.nextDouble(), 20 * r.nextDouble(), 5),
+        new Vec3(r.nextDouble() - 0.5, r.nextDouble() - 0.5, r.nextDouble()),
+        new Vec3(r.nextDouble(), r.nextDouble(), r.nextDouble() - 0.5));
+  }
+
+  @Test
+  void underRibsAcrossItTheFlangeIsOpenBetweenThem() {
+    steel(1, Role.BEAM, beam(6));
+    for (int i = 0; i < 20; i++) {
+      slab(10 + i, block(0.3 * i + 0.05, -3, 0, 0.12, 6, 0.075));
+    }
+    Measurement.Measured m = measured(1);
+    close(m.ledger().covered().squareMetres(), 20 * 0.12 * 0.2);
+    close(m.section().orElseThrow().heated().metres(), CONTOUR - 0.2 * 0.12 / 0.3);
+  }
+
+  @Test
+  void aGapWithinTheLimitTouchesAndAWiderOneDoesNot() {
+    steel(1, Role.BEAM, beam(6));
+    slab(2, block(-1, -3, 0.004, 8, 6, 0.15));
+    close(measured(1).ledger().covered().squareMetres(), 6 * 0.2);
+    slabs.clear();
+    slab(2, block(-1, -3, 0.006, 8, 6, 0.15));
+    close(measured(1).ledger().covered().squareMetres(), 0);
+  }
+
+  @Test
+  void aBeamRunningThroughConcreteLosesWhatStandsInIt() {
+    steel(1, Role.BEAM, beam(6));
+    bulks.add(
+        new Bulk(
+            Identity.of(2, "wall"),
+            new Classification(Substance.CONCRETE, List.of()),
+            Body.of(turned, block(2, -1, -1, 0.3, 2, 2))));
+    Measurement.Measured m = measured(1);
+    close(m.ledger().covered().squareMetres(), 0.3 * CONTOUR);
+    assertThat(m.covers().get(0).kind()).isEqualTo(Cover.Kind.ENCASED);
+  }
+
+  @Test
+  void twoPlatesBackToBackLoseBothFaces() {
+    steel(1, Role.PLATE, block(0, 0, 0, 0.3, 0.2, 0.012));
+    steel(2, Role.PLATE, block(0.1, 0, 0.012, 0.3, 0.2, 0.0007));
+    close(measured(1).ledger().covered().squareMetres(), 0.2 * 0.2);
+    close(measured(2).ledger().covered().squareMetres(), 0.2 * 0.2);
+  }
+
+  @Test
+  void smallHolesLeaveTheCoatedAreaAlone() {
+    steel(1, Role.PLATE, block(0, 0, 0, 0.3, 0.2, 0.012));
+    double whole = measured(1).ledger().exposed().squareMetres();
+    openings.add(
+        new Opening(
+            Identity.of(3, "hole"),
+            members.get(0).id(),
+            Opening.Fill.NOTHING,
+            Body.of(turned, block(0.1, 0.1, -0.01, 0.02, 0.02, 0.05))));
+    Measurement.Measured m = measured(1);
+    close(m.ledger().exposed().squareMetres(), whole);
+    close(m.ledger().holes().squareMetres(), 4 * 0.02 * 0.012 - 2 * 0.02 * 0.02);
+  }
+
+  @Test
+  void aHalfSpaceWithItsOriginOnTheEndFaceCutsAllTheSame() {
+    Shape half =
+        new Shape.HalfSpace(new Vec3(6, 0, 0), new Vec3(-1, 0, -1).unit(), Optional.empty());
+    steel(1, Role.BEAM, new Shape.Combination(Shape.Operator.DIFFERENCE, beam(6), half));
+    Measurement.Measured m = measured(1);
+    // the plane rises at 45° from (6, 0, 0): nothing of the beam, which lies below z = 0 up to
+    // x = 6, is on its filled side x + z > 6
+    close(m.volume().cubicMetres(), 6 * (2 * 0.2 * 0.012 + 0.376 * 0.008));
+    Shape other =
+        new Shape.HalfSpace(new Vec3(6, 0, 0), new Vec3(-1, 0, 1).unit(), Optional.empty());
+    members.clear();
+    steel(1, Role.BEAM, new Shape.Combination(Shape.Operator.DIFFERENCE, beam(6), other));
+    // mitred at 45° about the top: the mean length is shorter by half the depth
+    close(measured(1).volume().cubicMetres(), 5.8 * (2 * 0.2 * 0.012 + 0.376 * 0.008));
+  }
+}
