@@ -266,10 +266,9 @@ final class StatementScanner {
   private long skipBlank(long from) {
     long q = from;
     while (true) {
+      q = runOfBlanks(q);
       int c = window.at(q);
-      if (Ascii.isBlank(c)) {
-        q++;
-      } else if (c == '/' && window.at(q + 1) == '*') {
+      if (c == '/' && window.at(q + 1) == '*') {
         q = skipComment(q);
       } else if (c == '\\' && isPrintControl(q)) {
         q += 3;
@@ -277,6 +276,20 @@ final class StatementScanner {
         return Math.min(q, size);
       }
     }
+  }
+
+  private long runOfBlanks(long from) {
+    long q = from;
+    while (Ascii.isBlank(window.at(q))) {
+      byte[] bytes = window.bytes;
+      int length = window.length;
+      int i = (int) (q - window.base);
+      while (i < length && bytes[i] >= 0 && bytes[i] <= ' ') {
+        i++;
+      }
+      q = window.base + i;
+    }
+    return q;
   }
 
   private boolean isPrintControl(long q) {

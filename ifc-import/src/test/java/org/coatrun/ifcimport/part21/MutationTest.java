@@ -32,7 +32,7 @@ class MutationTest {
   void mutatedModels(long seed) {
     Random random = new Random(seed);
     byte[] model = model(random).getBytes(StandardCharsets.ISO_8859_1);
-    assertTimeoutPreemptively(MOST, () -> attack(random, model, 400));
+    assertTimeoutPreemptively(MOST, () -> attack(random, model, 250));
   }
 
   @ParameterizedTest
@@ -44,7 +44,7 @@ class MutationTest {
     try (OutputStream out = seed == 7 ? zip(bytes) : new GZIPOutputStream(bytes)) {
       out.write(model);
     }
-    assertTimeoutPreemptively(MOST, () -> attack(random, bytes.toByteArray(), 300));
+    assertTimeoutPreemptively(MOST, () -> attack(random, bytes.toByteArray(), 200));
   }
 
   private static OutputStream zip(OutputStream out) throws IOException {

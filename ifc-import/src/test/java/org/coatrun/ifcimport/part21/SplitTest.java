@@ -76,7 +76,7 @@ class SplitTest {
             .isEqualTo(whole);
       }
     }
-    for (int chunk = 16; chunk < 16 + 200; chunk++) {
+    for (int chunk = 16; chunk < 16 + 200; chunk += 3) {
       assertThat(look(path, accept.split(2, chunk)).records()).isEqualTo(whole.records());
     }
   }
