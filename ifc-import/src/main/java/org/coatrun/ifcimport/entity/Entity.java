@@ -1,0 +1,160 @@
+package org.coatrun.ifcimport.entity;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import org.coatrun.ifcimport.part21.StepRecord;
+import org.coatrun.ifcimport.part21.Value;
+import org.coatrun.ifcimport.schema.EntityType;
+
+/**
+ * One record, asked by the names of its attributes.
+ *
+ * <p>An attribute that the schema's entity does not have reads as one that is not given. Questions
+ * that begin with {@code need} throw a {@link BrokenRecordException} where nothing usable is given;
+ * the others are empty then. A reference to a missing record is broken in both.
+ */
+public final class Entity {
+
+  private static final Value OMITTED = new Value.Omitted();
+
+  private final IfcModel model;
+  private final StepRecord record;
+  private final EntityType type;
+
+  Entity(IfcModel model, StepRecord record, EntityType type) {
+    this.model = model;
+    this.record = record;
+    this.type = type;
+  }
+
+  public long id() {
+    return record.id();
+  }
+
+  public IfcModel model() {
+    return model;
+  }
+
+  /** The name of the entity as the standard spells it. */
+  public String kind() {
+    return type.name();
+  }
+
+  public EntityType type() {
+    return type;
+  }
+
+  public boolean isA(String entityName) {
+    return type.isA(entityName);
+  }
+
+  /** How many attributes stand in the file. */
+  public int size() {
+    return record.size();
+  }
+
+  /** Whether the schema's entity has this attribute at all. */
+  public boolean has(String attribute) {
+    return type.position(attribute).isPresent();
+  }
+
+  /** The value as written. */
+  public Value value(String attribute) {
+    OptionalInt at = type.position(attribute);
+    return at.isPresent() ? record.value(at.getAsInt()) : OMITTED;
+  }
+
+  /** The text, or empty. */
+  public String text(String attribute) {
+    return value(attribute).asText().orElse("");
+  }
+
+  public OptionalDouble number(String attribute) {
+    return value(attribute).asReal();
+  }
+
+  public double needNumber(String attribute) {
+    return number(attribute).orElseThrow(() -> broken(attribute + " is no number"));
+  }
+
+  public Optional<String> item(String attribute) {
+    return value(attribute).asEnum();
+  }
+
+  public Optional<Boolean> flag(String attribute) {
+    return value(attribute).asBoolean();
+  }
+
+  /** The number of the record referred to; it need not exist. */
+  public OptionalLong refId(String attribute) {
+    return value(attribute).asRef();
+  }
+
+  /** The numbers of the records referred to in a list; what is no reference is passed over. */
+  public long[] refIds(String attribute) {
+    return value(attribute).items().stream()
+        .map(Value::asRef)
+        .filter(OptionalLong::isPresent)
+        .mapToLong(OptionalLong::getAsLong)
+        .toArray();
+  }
+
+  public Optional<Entity> ref(String attribute) {
+    OptionalLong id = refId(attribute);
+    return id.isPresent() ? Optional.of(model.get(id.getAsLong())) : Optional.empty();
+  }
+
+  public Entity need(String attribute) {
+    return ref(attribute).orElseThrow(() -> broken(attribute + " is missing"));
+  }
+
+  /** The records referred to in a list of references. */
+  public List<Entity> refs(String attribute) {
+    var all = new ArrayList<Entity>();
+    for (Value item : value(attribute).items()) {
+      OptionalLong id = item.asRef();
+      if (id.isEmpty()) {
+        throw broken("something in " + attribute + " is no reference");
+      }
+      all.add(model.get(id.getAsLong()));
+    }
+    return all;
+  }
+
+  public List<Entity> needRefs(String attribute) {
+    List<Entity> all = refs(attribute);
+    if (all.isEmpty()) {
+      throw broken(attribute + " is empty");
+    }
+    return all;
+  }
+
+  /** The numbers in a list. */
+  public List<Double> numbers(String attribute) {
+    return numbers(value(attribute), attribute);
+  }
+
+  /** The numbers in a list that is itself part of an attribute. */
+  public List<Double> numbers(Value list, String attribute) {
+    var all = new ArrayList<Double>();
+    for (Value item : list.items()) {
+      all.add(
+          item.asReal().orElseThrow(() -> broken("something in " + attribute + " is no number")));
+    }
+    return all;
+  }
+
+  /** That this record makes no sense, and why. */
+  public BrokenRecordException broken(String reason) {
+    return new BrokenRecordException(id(), kind(), reason);
+  }
+
+  @Override
+  public String toString() {
+    return "#" + id() + " " + kind();
+  }
+}

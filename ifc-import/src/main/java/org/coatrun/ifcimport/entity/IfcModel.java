@@ -1,0 +1,72 @@
+package org.coatrun.ifcimport.entity;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.stream.LongStream;
+import org.coatrun.ifcimport.part21.StepFile;
+import org.coatrun.ifcimport.part21.StepRecord;
+import org.coatrun.ifcimport.schema.EntityType;
+import org.coatrun.ifcimport.schema.Schema;
+
+/** An open file read by a schema. Safe for several threads. */
+public final class IfcModel {
+
+  private final StepFile file;
+  private final Schema schema;
+
+  public IfcModel(StepFile file, Schema schema) {
+    this.file = file;
+    this.schema = schema;
+  }
+
+  public StepFile file() {
+    return file;
+  }
+
+  public Schema schema() {
+    return schema;
+  }
+
+  /** The record with that number; empty where it is missing or of an unknown kind. */
+  public Optional<Entity> find(long id) {
+    return file.find(id).flatMap(r -> schema.type(r.name()).map(type -> new Entity(this, r, type)));
+  }
+
+  /**
+   * The record with that number.
+   *
+   * @throws BrokenRecordException where it is missing or of an unknown kind
+   */
+  public Entity get(long id) {
+    StepRecord record =
+        file.find(id)
+            .orElseThrow(() -> new BrokenRecordException(id, "", "there is no such record"));
+    EntityType type =
+        schema
+            .type(record.name())
+            .orElseThrow(
+                () -> new BrokenRecordException(id, record.name(), "this kind is not handled"));
+    return new Entity(this, record, type);
+  }
+
+  /** What kind of thing the record is, without decoding it. */
+  public Optional<EntityType> typeOf(long id) {
+    return schema.type(file.nameOf(id));
+  }
+
+  /** Whether the record is of the named entity or a subtype, without decoding it. */
+  public boolean isA(long id, String entityName) {
+    return typeOf(id).map(t -> t.isA(entityName)).orElse(false);
+  }
+
+  /** Numbers of all records of the named entity and its subtypes, ascending. */
+  public long[] idsOf(String entityName) {
+    long[] ids =
+        schema.kindsOf(entityName).stream()
+            .map(file::idsOf)
+            .flatMapToLong(LongStream::of)
+            .toArray();
+    Arrays.sort(ids);
+    return ids;
+  }
+}

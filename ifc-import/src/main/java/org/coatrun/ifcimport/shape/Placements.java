@@ -1,0 +1,126 @@
+package org.coatrun.ifcimport.shape;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import org.coatrun.ifcimport.entity.BrokenRecordException;
+import org.coatrun.ifcimport.entity.Entity;
+import org.coatrun.ifcimport.entity.IfcModel;
+import org.coatrun.shared.shape.Transform3;
+import org.coatrun.shared.shape.Vec3;
+
+/** Where objects stand: the whole chain of placements. Safe for several threads. */
+final class Placements {
+
+  private final IfcModel model;
+  private final Axes axes;
+  private final GridPlacements grids;
+
+  /** Placements that others refer to; those of single elements are not kept. */
+  private final Map<Long, Transform3> parents = new ConcurrentHashMap<>();
+
+  Placements(IfcModel model, Axes axes, double angle) {
+    this.model = model;
+    this.axes = axes;
+    this.grids = new GridPlacements(axes, angle);
+  }
+
+  /** From the placement's own axes to world axes. */
+  Transform3 world(long placement) {
+    Deque<Entity> chain = new ArrayDeque<>();
+    Set<Long> seen = new HashSet<>();
+    Transform3 from = Transform3.IDENTITY;
+    long at = placement;
+    while (true) {
+      Transform3 known = parents.get(at);
+      if (known != null) {
+        from = known;
+        break;
+      }
+      Entity link = model.get(at);
+      if (!seen.add(at)) {
+        throw link.broken("this placement refers to itself");
+      }
+      chain.push(link);
+      OptionalLong next = parent(link);
+      if (next.isEmpty()) {
+        break;
+      }
+      at = next.getAsLong();
+    }
+    return down(chain, from, placement);
+  }
+
+  private static OptionalLong parent(Entity link) {
+    return link.refId("PlacementRelTo");
+  }
+
+  private Transform3 down(Deque<Entity> chain, Transform3 from, long placement) {
+    Transform3 world = from;
+    while (!chain.isEmpty()) {
+      Entity link = chain.pop();
+      world = world.after(own(link, world));
+      if (link.id() != placement) {
+        parents.put(link.id(), world);
+      }
+    }
+    return world;
+  }
+
+  private Transform3 own(Entity link, Transform3 parent) {
+    if (link.isA("IfcLocalPlacement")) {
+      return axes.frame(link.need("RelativePlacement"));
+    }
+    if (link.isA("IfcGridPlacement")) {
+      Optional<Transform3> grid = gridOf(link);
+      // The crossing is found in the axes of the grid, which itself stands somewhere.
+      Transform3 crossing = grids.frame(link);
+      return grid.map(g -> parent.inverse().after(g).after(crossing)).orElse(crossing);
+    }
+    if (link.isA("IfcLinearPlacement")) {
+      return axes.frame(link, "CartesianPosition");
+    }
+    throw link.broken("this kind of placement is not handled");
+  }
+
+  /** The world frame of the grid whose axes cross at the placement. */
+  private Optional<Transform3> gridOf(Entity link) {
+    List<Entity> crossing = link.need("PlacementLocation").refs("IntersectingAxes");
+    for (long id : model.idsOf("IfcGrid")) {
+      Entity grid = model.get(id);
+      for (String family : List.of("UAxes", "VAxes", "WAxes")) {
+        for (long axis : grid.refIds(family)) {
+          if (!crossing.isEmpty() && crossing.get(0).id() == axis) {
+            OptionalLong at = grid.refId("ObjectPlacement");
+            return at.isPresent() ? Optional.of(gridWorld(at.getAsLong())) : Optional.empty();
+          }
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Transform3 gridWorld(long placement) {
+    Transform3 known = parents.get(placement);
+    if (known == null) {
+      known = world(placement);
+      parents.put(placement, known);
+    }
+    return known;
+  }
+
+  /** The origin of the placement, or nothing where it is broken. */
+  Optional<Vec3> originOf(long placement) {
+    try {
+      return Optional.of(world(placement).origin());
+    } catch (BrokenRecordException e) {
+      return Optional.empty();
+    }
+  }
+}

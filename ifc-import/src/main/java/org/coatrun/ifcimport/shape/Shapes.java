@@ -1,0 +1,133 @@
+package org.coatrun.ifcimport.shape;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.coatrun.ifcimport.entity.BrokenRecordException;
+import org.coatrun.ifcimport.entity.Entity;
+import org.coatrun.ifcimport.entity.IfcModel;
+import org.coatrun.ifcimport.entity.Units;
+import org.coatrun.shared.model.Body;
+import org.coatrun.shared.shape.Profile;
+import org.coatrun.shared.shape.Shape;
+import org.coatrun.shared.shape.Transform3;
+import org.coatrun.shared.shape.Vec3;
+
+/** The bodies of one file, read when asked for. Safe for several threads. */
+public final class Shapes {
+
+  private static final int MOST_STEPS_DOWN = 100;
+
+  private final IfcModel model;
+  private final Units units;
+  private final MappedShapes mapped = new MappedShapes();
+  private final Placements placements;
+  private final Origin origin;
+
+  /** The bodies of a file, about an origin that may still be chosen. */
+  public Shapes(IfcModel model, Units units, Origin origin) {
+    this.model = model;
+    this.units = units;
+    this.origin = origin;
+    this.placements = new Placements(model, new Axes(units.length()), units.angle());
+  }
+
+  /** The body of a product, looked into only when asked. */
+  public Body body(Entity product) {
+    OptionalLong shape = product.refId("Representation");
+    return shape.isEmpty()
+        ? Body.none()
+        : new FileBody(this, product.refId("ObjectPlacement").orElse(-1), shape.getAsLong());
+  }
+
+  /** Where a product stands in world axes, the common origin not taken off. */
+  public Transform3 world(Entity product) {
+    OptionalLong placement = product.refId("ObjectPlacement");
+    return placement.isPresent() ? placements.world(placement.getAsLong()) : Transform3.IDENTITY;
+  }
+
+  /** The point where a placement stands; empty where it is broken. */
+  public Optional<Vec3> originOf(long placement) {
+    return placements.originOf(placement);
+  }
+
+  /** How many bodies a product has that stand for one thing. */
+  public int bodies(Entity product) {
+    return product.ref("Representation").map(r -> BodyChoice.bodies(r).size()).orElse(0);
+  }
+
+  boolean hasBody(long productShape) {
+    try {
+      return BodyChoice.best(model.get(productShape)).isPresent();
+    } catch (BrokenRecordException e) {
+      return true;
+    }
+  }
+
+  Transform3 placement(long placement) {
+    Transform3 world = Transform3.IDENTITY;
+    if (placement >= 0) {
+      try {
+        world = placements.world(placement);
+      } catch (BrokenRecordException e) {
+        // The shape of this body says what is wrong; here there is only a place to give.
+        return Transform3.IDENTITY;
+      }
+    }
+    return new Transform3(world.x(), world.y(), world.z(), world.origin().minus(origin.chosen()));
+  }
+
+  Shape shape(long placement, long productShape) {
+    try {
+      if (placement >= 0) {
+        placements.world(placement);
+      }
+      Optional<Entity> body = BodyChoice.best(model.get(productShape));
+      if (body.isEmpty()) {
+        return new Shape.Compound(List.of());
+      }
+      return new ItemReader(units, mapped).shape(body.get().needRefs("Items"));
+    } catch (BrokenRecordException e) {
+      return new Shape.Unsupported(e.kind(), e.getMessage());
+    }
+  }
+
+  /** The profile as described by its record. */
+  public Profile profile(Entity profile) {
+    return new ItemReader(units, mapped).profiles().profile(profile);
+  }
+
+  /**
+   * The profile that a product's body is swept from, without reading the body; empty for others.
+   */
+  public Optional<Entity> sweptProfile(Entity product) {
+    try {
+      return product
+          .ref("Representation")
+          .flatMap(BodyChoice::best)
+          .flatMap(r -> r.needRefs("Items").stream().findFirst())
+          .flatMap(Shapes::profileOf);
+    } catch (BrokenRecordException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<Entity> profileOf(Entity item) {
+    Entity at = item;
+    for (int i = 0; i < MOST_STEPS_DOWN; i++) {
+      if (at.isA("IfcSweptAreaSolid")) {
+        return at.ref("SweptArea");
+      }
+      if (at.isA("IfcBooleanResult")) {
+        at = at.need("FirstOperand");
+      } else if (at.isA("IfcMappedItem")) {
+        at = at.need("MappingSource").need("MappedRepresentation").needRefs("Items").get(0);
+      } else if (at.isA("IfcCsgSolid")) {
+        at = at.need("TreeRootExpression");
+      } else {
+        return Optional.empty();
+      }
+    }
+    return Optional.empty();
+  }
+}
