@@ -1,12 +1,26 @@
 package org.coatrun.ifcimport.read;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.coatrun.ifcimport.part21.StepFile;
+import org.coatrun.ifcimport.part21.StepOptions;
+import org.coatrun.ifcimport.shape.Origin;
+import org.coatrun.shared.finding.Finding;
+import org.coatrun.shared.finding.ModelFinding;
+import org.coatrun.shared.model.Body;
 import org.coatrun.shared.model.Building;
+import org.coatrun.shared.model.Element;
+import org.coatrun.shared.shape.Profile;
 import org.coatrun.shared.shape.Vec3;
 
 /** Reads IFC files into a {@link Building}. */
 public final class IfcImport {
+
+  /** Nearer to the origin than this, in metres, a model keeps its own coordinates. */
+  private static final double NEAR = 1000;
 
   private IfcImport() {}
 
@@ -14,8 +28,10 @@ public final class IfcImport {
    * Reads the files of one building, each by its own schema and units.
    *
    * <p>Storeys that share name and elevation are one; an element whose GlobalId stands in several
-   * files is read from the first. Faults inside a model become findings of the building; bodies are
-   * decoded when asked for, so the files must stay where they are while it is used.
+   * files is read from the first. A whole whose parts are counted has no body of its own. Faults
+   * inside a model become findings of the building; bodies are decoded when asked for, so the files
+   * must stay where they are while it is used. The origin's height is always zero, so that
+   * elevations are heights in the world.
    *
    * @param files at least one, in the order in which they count
    * @return the building; the same for the same files, however many threads worked
@@ -26,8 +42,95 @@ public final class IfcImport {
     if (files.isEmpty()) {
       throw new IllegalArgumentException("no file to read");
     }
+    var origin = new Origin();
+    var workers = new Workers(options.threads());
+    var sources = new ArrayList<SourceFile>();
+    var parts = new ArrayList<FilePart>();
+    for (Path file : files) {
+      progress.step("opening " + file.getFileName(), sources.size(), files.size());
+      var source = new SourceFile(sources.size(), open(file, options), origin);
+      sources.add(source);
+      progress.step("reading " + file.getFileName(), parts.size(), files.size());
+      parts.add(new FileReading(source, workers).read());
+    }
+    origin.choose(chooseOrigin(parts));
+    Building building = building(sources, parts, origin.chosen());
+    progress.step("read", files.size(), files.size());
+    return building;
+  }
+
+  /**
+   * The profiles that a file defines under a name, in the order of their numbers: a library of
+   * sections.
+   *
+   * @throws org.coatrun.ifcimport.part21.ModelFileException where the file is no model
+   */
+  public static List<Profile> profiles(Path file, ImportOptions options) {
+    var source = new SourceFile(0, open(file, options), new Origin());
+    var profiles = new ArrayList<Profile>();
+    for (long id : source.model().idsOf("IfcProfileDef")) {
+      source
+          .model()
+          .find(id)
+          .filter(p -> !p.text("ProfileName").isBlank())
+          .map(source.shapes()::profile)
+          .ifPresent(profiles::add);
+    }
+    return profiles;
+  }
+
+  private static StepFile open(Path file, ImportOptions options) {
+    StepOptions step =
+        StepOptions.DEFAULT.split(options.threads(), StepOptions.DEFAULT.chunkBytes());
+    return StepFile.open(file, options.acceptTruncated() ? step.acceptingTruncated() : step);
+  }
+
+  /** Taken off all placements: whole metres near the first body, where the model is far away. */
+  private static Vec3 chooseOrigin(List<FilePart> parts) {
+    Optional<Vec3> first =
+        parts.stream()
+            .flatMap(p -> Stream.of(p.members(), p.slabs(), p.walls(), p.decks()))
+            .flatMap(List::stream)
+            .map(Element::body)
+            .filter(Body::isPresent)
+            .map(b -> b.placement().origin())
+            .findFirst();
+    return first.map(p -> new Vec3(far(p.x()), far(p.y()), 0)).orElse(Vec3.ZERO);
+  }
+
+  private static double far(double coordinate) {
+    return Math.abs(coordinate) > NEAR ? Math.rint(coordinate) : 0;
+  }
+
+  private static Building building(List<SourceFile> sources, List<FilePart> parts, Vec3 origin) {
+    if (!origin.equals(Vec3.ZERO)) {
+      sources
+          .get(0)
+          .findings()
+          .add(
+              ModelFinding.FAR_FROM_ORIGIN,
+              0,
+              "",
+              "x = " + origin.x() + " m, y = " + origin.y() + " m were taken off.");
+    }
+    var merged = new Merger(sources, parts);
+    String name =
+        parts.stream().map(FilePart::buildingName).filter(n -> !n.isBlank()).findFirst().orElse("");
+    List<Finding> findings =
+        sources.stream().flatMap(s -> s.findings().sorted().stream()).sorted().toList();
     return new Building(
-        "", Vec3.ZERO, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-        List.of(), List.of(), List.of(), List.of());
+        name,
+        origin,
+        sources.stream().map(SourceFile::describe).toList(),
+        merged.storeys(),
+        merged.members(),
+        merged.decks(),
+        merged.slabs(),
+        merged.walls(),
+        merged.bulks(),
+        merged.stairs(),
+        merged.spaces(),
+        merged.openings(),
+        findings);
   }
 }

@@ -1,0 +1,134 @@
+package org.coatrun.ifcimport.read;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.coatrun.ifcimport.entity.BrokenRecordException;
+import org.coatrun.ifcimport.entity.Entity;
+import org.coatrun.ifcimport.read.Materials.MaterialSet;
+import org.coatrun.ifcimport.recognise.Description;
+import org.coatrun.shared.model.ElementId;
+import org.coatrun.shared.model.Identity;
+import org.coatrun.shared.model.Material;
+import org.coatrun.shared.shape.Profile;
+
+/** Gathers what a file says of an element: type, materials, profile, place in the structure. */
+final class Describer {
+
+  private static final TypeFacts NO_TYPE = new TypeFacts("", "", MaterialSet.NONE);
+
+  private final SourceFile file;
+  private final Structure structure;
+  private final Map<Long, TypeFacts> types = new ConcurrentHashMap<>();
+  private final Map<Long, Profile> profiles = new ConcurrentHashMap<>();
+
+  Describer(SourceFile file, Structure structure) {
+    this.file = file;
+    this.structure = structure;
+  }
+
+  /** What elements have from their type. */
+  record TypeFacts(String name, String predefined, MaterialSet materials) {}
+
+  long typeId(Entity element) {
+    return file.relations().typeOf.first(element.id());
+  }
+
+  TypeFacts type(Entity element) {
+    long id = typeId(element);
+    return id < 0 ? NO_TYPE : types.computeIfAbsent(id, this::readType);
+  }
+
+  private TypeFacts readType(long id) {
+    try {
+      Entity type = file.model().get(id);
+      String name = type.text("Name").isBlank() ? type.text("ElementType") : type.text("Name");
+      return new TypeFacts(name, predefined(type), materialOf(id));
+    } catch (BrokenRecordException e) {
+      file.findings().broken(e);
+      return NO_TYPE;
+    }
+  }
+
+  private static String predefined(Entity of) {
+    String item = of.item("PredefinedType").orElse("");
+    return item.equals("NOTDEFINED") || item.equals("USERDEFINED") ? "" : item;
+  }
+
+  private MaterialSet materialOf(long object) {
+    long id = file.relations().materialOf.first(object);
+    return id < 0 ? MaterialSet.NONE : file.materials().read(id);
+  }
+
+  /** The element's own materials, else its type's. */
+  MaterialSet materials(Entity element) {
+    MaterialSet own = materialOf(element.id());
+    return own.materials().isEmpty() && own.profile().isEmpty() ? type(element).materials() : own;
+  }
+
+  Description describe(Entity element) {
+    TypeFacts type = type(element);
+    MaterialSet set = materials(element);
+    String own = predefined(element);
+    return new Description(
+        element.kind(),
+        own.isEmpty() ? type.predefined() : own,
+        element.text("Name"),
+        element.text("ObjectType"),
+        type.name(),
+        set.materials(),
+        profile(element, set),
+        set.profileName().isBlank() ? profileProperties(element) : set.profileName(),
+        wholeKind(element));
+  }
+
+  private Optional<Profile> profile(Entity element, MaterialSet set) {
+    Optional<Entity> swept = file.shapes().sweptProfile(element);
+    return swept.or(set::profile).map(p -> cached(p));
+  }
+
+  private Profile cached(Entity profile) {
+    Profile known = profiles.get(profile.id());
+    if (known == null) {
+      known = file.shapes().profile(profile);
+      if (profiles.size() < 4096) {
+        profiles.put(profile.id(), known);
+      }
+    }
+    return known;
+  }
+
+  private String profileProperties(Entity element) {
+    long id = file.relations().profilePropertiesOf.first(element.id());
+    return id < 0 ? "" : file.model().find(id).map(p -> p.text("ProfileName")).orElse("");
+  }
+
+  private String wholeKind(Entity element) {
+    return structure
+        .wholeOf(element.id())
+        .flatMap(w -> file.model().typeOf(w.step()))
+        .map(t -> t.name())
+        .orElse("");
+  }
+
+  Identity identity(Entity element) {
+    return new Identity(
+        new ElementId(file.number(), element.id()),
+        element.text("GlobalId"),
+        element.kind(),
+        element.text("Name"),
+        element.text("Tag"),
+        type(element).name(),
+        structure.storeyOf(element.id()),
+        structure.wholeOf(element.id()));
+  }
+
+  List<Material> materialList(Entity element) {
+    return materials(element).materials();
+  }
+
+  FileProperties properties(Entity element) {
+    return new FileProperties(file, element.id(), typeId(element));
+  }
+}

@@ -1,0 +1,157 @@
+package org.coatrun.ifcimport.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.LongStream;
+import org.coatrun.ifcimport.entity.BrokenRecordException;
+import org.coatrun.ifcimport.entity.Entity;
+import org.coatrun.ifcimport.entity.UnitReader;
+import org.coatrun.ifcimport.entity.Units;
+import org.coatrun.ifcimport.part21.Value;
+import org.coatrun.shared.model.Properties;
+
+/** Properties and quantities of one element, its own before its type's; read when asked for. */
+final class FileProperties implements Properties {
+
+  private static final double SAME = 1e-6;
+  private static final int MOST_NESTED = 5;
+
+  private final SourceFile file;
+  private final long element;
+  private final long type;
+
+  FileProperties(SourceFile file, long element, long type) {
+    this.file = file;
+    this.element = element;
+    this.type = type;
+  }
+
+  private LongStream sets() {
+    LongStream own = LongStream.of(file.relations().propertiesOf.all(element));
+    long[] ofType =
+        type < 0
+            ? new long[0]
+            : file.model().find(type).map(t -> t.refIds("HasPropertySets")).orElse(new long[0]);
+    return LongStream.concat(own, LongStream.of(ofType));
+  }
+
+  @Override
+  public Optional<String> text(String name) {
+    return sets().boxed().flatMap(s -> textIn(s, name).stream()).findFirst();
+  }
+
+  private Optional<String> textIn(long set, String name) {
+    try {
+      Entity entity = file.model().get(set);
+      return entity.isA("IfcPropertySet")
+          ? textAmong(entity.refs("HasProperties"), name, 0)
+          : Optional.empty();
+    } catch (BrokenRecordException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<String> textAmong(List<Entity> properties, String name, int depth) {
+    for (Entity p : properties) {
+      Optional<String> found = Optional.empty();
+      if (p.text("Name").trim().equalsIgnoreCase(name)) {
+        found = valueOf(p);
+      } else if (p.isA("IfcComplexProperty") && depth < MOST_NESTED) {
+        found = textAmong(p.refs("HasProperties"), name, depth + 1);
+      }
+      if (found.isPresent()) {
+        return found;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<String> valueOf(Entity p) {
+    if (p.isA("IfcPropertySingleValue")) {
+      return plain(p.value("NominalValue"));
+    }
+    String list = p.isA("IfcPropertyListValue") ? "ListValues" : "EnumerationValues";
+    String joined =
+        p.value(list).items().stream()
+            .flatMap(v -> plain(v).stream())
+            .collect(Collectors.joining(", "));
+    return joined.isEmpty() ? Optional.empty() : Optional.of(joined);
+  }
+
+  private static Optional<String> plain(Value value) {
+    return value
+        .asText()
+        .filter(t -> !t.isBlank())
+        .or(() -> value.asEnum())
+        .or(() -> number(value));
+  }
+
+  private static Optional<String> number(Value value) {
+    if (value.asInt().isPresent()) {
+      return Optional.of(Long.toString(value.asInt().getAsLong()));
+    }
+    return value.asReal().isPresent()
+        ? Optional.of(Double.toString(value.asReal().getAsDouble()))
+        : Optional.empty();
+  }
+
+  @Override
+  public OptionalDouble quantity(String name) {
+    List<Double> all = quantities(name);
+    return all.isEmpty() || contradict(all)
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(all.get(0));
+  }
+
+  /** Whether the sets of the element give this quantity more than once and not alike. */
+  boolean contradictsItself(String name) {
+    return contradict(quantities(name));
+  }
+
+  /** Whether there is more than one set, so that they could contradict each other. */
+  boolean hasSeveralSets() {
+    return file.relations().propertiesOf.all(element).length > 1;
+  }
+
+  private static boolean contradict(List<Double> all) {
+    return all.stream().anyMatch(v -> Math.abs(v - all.get(0)) > SAME * Math.abs(all.get(0)));
+  }
+
+  private List<Double> quantities(String name) {
+    var all = new ArrayList<Double>();
+    sets().forEach(set -> addQuantities(set, name, all));
+    return all;
+  }
+
+  private void addQuantities(long set, String name, List<Double> all) {
+    try {
+      Entity entity = file.model().get(set);
+      if (entity.isA("IfcElementQuantity")) {
+        addAmong(entity.refs("Quantities"), name, all, 0);
+      }
+    } catch (BrokenRecordException e) {
+      // A broken set says nothing; the record's own fault is a finding of the file.
+      return;
+    }
+  }
+
+  private void addAmong(List<Entity> quantities, String name, List<Double> all, int depth) {
+    for (Entity q : quantities) {
+      if (q.isA("IfcPhysicalComplexQuantity") && depth < MOST_NESTED) {
+        addAmong(q.refs("HasQuantities"), name, all, depth + 1);
+      } else if (q.text("Name").trim().equalsIgnoreCase(name)) {
+        q.number(Units.valueAttribute(q.kind())).ifPresent(v -> all.add(v * scale(q)));
+      }
+    }
+  }
+
+  private double scale(Entity quantity) {
+    return quantity
+        .ref("Unit")
+        .flatMap(UnitReader::scaleOf)
+        .orElse(file.units().ofQuantity(quantity.kind()));
+  }
+}

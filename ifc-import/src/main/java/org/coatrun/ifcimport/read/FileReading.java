@@ -1,0 +1,125 @@
+package org.coatrun.ifcimport.read;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.coatrun.shared.finding.ModelFinding;
+import org.coatrun.shared.model.Deck;
+import org.coatrun.shared.model.Element;
+import org.coatrun.shared.model.ElementId;
+import org.coatrun.shared.model.Member;
+import org.coatrun.shared.model.Slab;
+import org.coatrun.shared.model.Storey;
+
+/** Reads all that one open file gives. */
+final class FileReading {
+
+  /** Twenty-two digits of base 64; the first holds two bits only. */
+  private static final Pattern GUID = Pattern.compile("[0-3][0-9A-Za-z_$]{21}");
+
+  private final SourceFile file;
+  private final Workers workers;
+
+  FileReading(SourceFile file, Workers workers) {
+    this.file = file;
+    this.workers = workers;
+  }
+
+  FilePart read() {
+    var structure = new Structure(file);
+    var describer = new Describer(file, structure);
+    List<Storey> storeys = structure.storeys();
+    var around = new SurroundingsReader(file, describer);
+    List<Member> members = membersBeside(around, new MemberReader(file, describer, workers).read());
+    var part =
+        new FilePart(
+            buildingName(),
+            storeys,
+            members,
+            around.decks(),
+            around.slabs(),
+            around.walls(),
+            around.bulks(),
+            around.stairs(),
+            around.spaces(),
+            around.openings());
+    sayOfWhole(part);
+    sayOfGuids(part);
+    return part;
+  }
+
+  /** A part or proxy that was taken for deck or slab is no member beside. */
+  private static List<Member> membersBeside(SurroundingsReader around, List<Member> members) {
+    Set<ElementId> taken = new HashSet<>();
+    around.decks().stream().map(Deck::id).forEach(taken::add);
+    around.slabs().stream().map(Slab::id).forEach(taken::add);
+    return members.stream().filter(m -> !taken.contains(m.id())).toList();
+  }
+
+  private String buildingName() {
+    for (long id : file.model().idsOf("IfcBuilding")) {
+      String name = file.model().find(id).map(b -> b.text("Name")).orElse("");
+      if (!name.isBlank()) {
+        return name;
+      }
+    }
+    return "";
+  }
+
+  private void sayOfWhole(FilePart part) {
+    if (part.storeys().isEmpty()) {
+      file.findings().add(ModelFinding.NO_STOREYS, 0, "", "The file has no storeys.");
+    }
+    if (part.members().isEmpty()
+        && part.slabs().isEmpty()
+        && part.walls().isEmpty()
+        && part.decks().isEmpty()
+        && file.model().idsOf("IfcElement").length == 0) {
+      file.findings().add(ModelFinding.TYPES_ONLY, 0, "", "The file holds no building elements.");
+    }
+    for (Member m : part.members()) {
+      if (m.classification().isSteel()
+          && m.identity().storey().isEmpty()
+          && !part.storeys().isEmpty()) {
+        file.findings()
+            .add(
+                ModelFinding.NO_STOREY,
+                m.id().step(),
+                m.identity().guid(),
+                m.identity().sourceClass() + " '" + m.identity().name() + "' is in no storey.");
+      }
+    }
+  }
+
+  private void sayOfGuids(FilePart part) {
+    Map<String, Long> first = new HashMap<>();
+    List<Element> all = new ArrayList<>();
+    Stream.of(part.members(), part.decks(), part.slabs(), part.walls(), part.spaces())
+        .forEach(all::addAll);
+    for (Element e : all) {
+      String guid = e.identity().guid();
+      Long other = first.putIfAbsent(guid, e.id().step());
+      if (other != null && !guid.isEmpty()) {
+        file.findings()
+            .add(
+                ModelFinding.DOUBLE_GUID,
+                e.id().step(),
+                guid,
+                "#" + e.id().step() + " and #" + other + " bear the same GlobalId.");
+      }
+      if (!GUID.matcher(guid).matches()) {
+        file.findings()
+            .add(
+                ModelFinding.MALFORMED_GUID,
+                e.id().step(),
+                guid,
+                "#" + e.id().step() + " has the GlobalId '" + guid + "'.");
+      }
+    }
+  }
+}

@@ -1,0 +1,231 @@
+package org.coatrun.ifcimport.read;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.LongStream;
+import org.coatrun.ifcimport.entity.BrokenRecordException;
+import org.coatrun.ifcimport.entity.Entity;
+import org.coatrun.ifcimport.recognise.Candidates;
+import org.coatrun.ifcimport.recognise.Description;
+import org.coatrun.ifcimport.recognise.Roles;
+import org.coatrun.ifcimport.recognise.SectionNames;
+import org.coatrun.ifcimport.recognise.Substances;
+import org.coatrun.shared.finding.ModelFinding;
+import org.coatrun.shared.model.Body;
+import org.coatrun.shared.model.Classification;
+import org.coatrun.shared.model.ElementId;
+import org.coatrun.shared.model.Identity;
+import org.coatrun.shared.model.Member;
+import org.coatrun.shared.model.Properties;
+import org.coatrun.shared.model.Role;
+import org.coatrun.shared.model.SectionName;
+import org.coatrun.shared.model.Substance;
+
+/**
+ * Members: each beam, column, member and plate of the file, whatever it is made of, and of other
+ * kinds those found to be structural steel.
+ */
+final class MemberReader {
+
+  private static final List<String> ALWAYS =
+      List.of("IfcBeam", "IfcColumn", "IfcMember", "IfcPlate");
+  private static final List<String> SOMETIMES =
+      List.of(
+          "IfcBuildingElementProxy",
+          "IfcBuildingElementPart",
+          "IfcDiscreteAccessory",
+          "IfcFastener",
+          "IfcMechanicalFastener",
+          "IfcElementAssembly",
+          "IfcProxy");
+  private static final List<String> CHECKED_QUANTITIES =
+      List.of(
+          "Length",
+          "CrossSectionArea",
+          "OuterSurfaceArea",
+          "GrossSurfaceArea",
+          "NetSurfaceArea",
+          "GrossVolume",
+          "NetVolume",
+          "GrossWeight",
+          "NetWeight");
+
+  private final SourceFile file;
+  private final Describer describer;
+  private final Workers workers;
+
+  MemberReader(SourceFile file, Describer describer, Workers workers) {
+    this.file = file;
+    this.describer = describer;
+    this.workers = workers;
+  }
+
+  List<Member> read() {
+    var members = new ArrayList<Member>();
+    members.addAll(workers.map(ids(ALWAYS), this::always));
+    for (String kind : SOMETIMES) {
+      long[] ids = file.model().idsOf(kind);
+      long[] own = LongStream.of(ids).filter(id -> isOwnKind(id, kind)).toArray();
+      List<Member> steel = workers.map(own, this::sometimes);
+      members.addAll(steel);
+      if (steel.size() < own.length) {
+        file.findings()
+            .add(
+                ModelFinding.NOT_LOOKED_AT,
+                0,
+                "",
+                (own.length - steel.size()) + " × " + kind + " show no sign of structural steel.");
+      }
+    }
+    members.sort(Comparator.comparing(Member::id));
+    return members;
+  }
+
+  /** In the older schema a mechanical fastener is a fastener: count it under its own name only. */
+  private boolean isOwnKind(long id, String kind) {
+    return !kind.equals("IfcFastener") || !file.model().isA(id, "IfcMechanicalFastener");
+  }
+
+  private long[] ids(List<String> kinds) {
+    return kinds.stream()
+        .flatMapToLong(k -> LongStream.of(file.model().idsOf(k)))
+        .sorted()
+        .toArray();
+  }
+
+  private Member always(long id) {
+    Entity element = file.model().get(id);
+    try {
+      return member(element, describer.describe(element));
+    } catch (BrokenRecordException e) {
+      file.findings().broken(e);
+      return bare(element);
+    }
+  }
+
+  /** A member of which nothing more can be told than that it is there. */
+  private Member bare(Entity element) {
+    var identity =
+        new Identity(
+            new ElementId(file.number(), element.id()),
+            element.text("GlobalId"),
+            element.kind(),
+            element.text("Name"),
+            element.text("Tag"),
+            "",
+            Optional.empty(),
+            Optional.empty());
+    return new Member(
+        identity,
+        Role.OTHER,
+        SectionName.NONE,
+        new Classification(Substance.UNKNOWN, List.of()),
+        List.of(),
+        Properties.none(),
+        file.shapes().body(element));
+  }
+
+  /** Null where the element is no structural steel. */
+  private Member sometimes(long id) {
+    try {
+      Entity element = file.model().get(id);
+      Description d = describer.describe(element);
+      boolean steel =
+          Candidates.isStructural(d, Substances.of(d))
+              && element.refId("Representation").isPresent();
+      return steel ? member(element, d) : null;
+    } catch (BrokenRecordException e) {
+      file.findings().broken(e);
+      return null;
+    }
+  }
+
+  private Member member(Entity element, Description d) {
+    Classification substance = Substances.of(d);
+    FileProperties properties = describer.properties(element);
+    Body body = body(element);
+    say(element, d, substance, properties, body);
+    return new Member(
+        describer.identity(element),
+        Roles.of(d),
+        SectionNames.of(d),
+        substance,
+        d.materials(),
+        properties,
+        body);
+  }
+
+  /** A whole whose parts have bodies that are counted has none of its own: nothing counts twice. */
+  private Body body(Entity element) {
+    Body own = file.shapes().body(element);
+    boolean counted =
+        LongStream.of(file.relations().partsOf.all(element.id())).anyMatch(this::isCountedPart);
+    if (!counted) {
+      return own;
+    }
+    if (own.isPresent()) {
+      file.findings()
+          .add(
+              ModelFinding.WHOLE_AND_PARTS,
+              element.id(),
+              element.text("GlobalId"),
+              element.kind()
+                  + " '"
+                  + element.text("Name")
+                  + "' has a body, and so have its parts.");
+    }
+    return Body.none();
+  }
+
+  private boolean isCountedPart(long part) {
+    return file.model()
+        .find(part)
+        .filter(p -> ALWAYS.stream().anyMatch(p::isA) || isSteelPart(p))
+        .map(p -> file.shapes().body(p).isPresent())
+        .orElse(false);
+  }
+
+  private boolean isSteelPart(Entity part) {
+    if (SOMETIMES.stream().noneMatch(part::isA)) {
+      return false;
+    }
+    Description d = describer.describe(part);
+    return Candidates.isStructural(d, Substances.of(d));
+  }
+
+  private void say(
+      Entity element, Description d, Classification c, FileProperties properties, Body body) {
+    long id = element.id();
+    String guid = element.text("GlobalId");
+    String what = element.kind() + " '" + element.text("Name") + "'";
+    if (file.relations().partsOf.first(id) < 0 && !body.isPresent()) {
+      file.findings().add(ModelFinding.NO_BODY, id, guid, what + " has no body.");
+    }
+    if (c.substance() == Substance.UNKNOWN) {
+      file.findings()
+          .add(ModelFinding.UNKNOWN_SUBSTANCE, id, guid, "Nothing says what " + what + " is of.");
+    }
+    if (Substances.isContradictory(d)) {
+      file.findings()
+          .add(
+              ModelFinding.CONTRADICTORY_MATERIAL,
+              id,
+              guid,
+              what + " is of steel and of something else.");
+    }
+    if (properties.hasSeveralSets()) {
+      for (String q : CHECKED_QUANTITIES) {
+        if (properties.contradictsItself(q)) {
+          file.findings()
+              .add(
+                  ModelFinding.CONTRADICTORY_QUANTITY,
+                  id,
+                  guid,
+                  what + " has two values for " + q + ".");
+        }
+      }
+    }
+  }
+}
