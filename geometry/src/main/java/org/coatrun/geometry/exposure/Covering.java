@@ -96,8 +96,9 @@ public final class Covering {
 
   private Geometry encased(Patch p, Thing other, Geometry before, double[] sum, int i) {
     Geometry whole = before == null ? p.region() : before;
-    if (whole.isEmpty()) {
-      return whole;
+    if (whole.isEmpty()
+        || !other.originals().reachesBehind(p.plane(), kernel.tolerance().plane())) {
+      return before;
     }
     Envelope e = whole.getEnvelopeInternal();
     double[] window = {e.getMinX(), e.getMinY(), e.getMaxX(), e.getMaxY()};

@@ -1,5 +1,6 @@
 package org.coatrun.geometry.solid;
 
+import java.util.Arrays;
 import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -105,5 +106,55 @@ final class ConvexClip {
       last = here;
     }
     return m;
+  }
+
+  /**
+   * What is left of one ring where the other covers the rest, if that is one or two convex rings
+   * lying apart: where one edge, or two that face away from each other, part them. Null where it is
+   * anything else.
+   */
+  static double[][] less(double[] subject, double[] cover, double thin) {
+    int first = -1;
+    int second = -1;
+    for (int e = 0; e < cover.length; e += 2) {
+      if (outside(subject, cover, e) > thin) {
+        if (second >= 0) {
+          return null;
+        }
+        second = first;
+        first = e;
+      }
+    }
+    if (first < 0) {
+      return new double[0][];
+    }
+    double[] one = beyond(subject, cover, first);
+    if (second < 0) {
+      return one == null ? new double[0][] : new double[][] {one};
+    }
+    double[] two = beyond(subject, cover, second);
+    if (one == null || two == null || beyond(one, cover, second) != null) {
+      return null;
+    }
+    return new double[][] {one, two};
+  }
+
+  /** How far the ring reaches beyond an edge of the cover. */
+  private static double outside(double[] ring, double[] cover, int e) {
+    int f = (e + 2) % cover.length;
+    double eu = cover[f] - cover[e];
+    double ev = cover[f + 1] - cover[e + 1];
+    double most = 0;
+    for (int i = 0; i < ring.length; i += 2) {
+      most = Math.max(most, ev * (ring[i] - cover[e]) - eu * (ring[i + 1] - cover[e + 1]));
+    }
+    return most / Math.sqrt(eu * eu + ev * ev);
+  }
+
+  private static double[] beyond(double[] ring, double[] cover, int e) {
+    int f = (e + 2) % cover.length;
+    double[] out = new double[2 * ring.length + 4];
+    int n = clipped(ring, ring.length / 2, cover[f], cover[f + 1], cover[e], cover[e + 1], out);
+    return n < 3 ? null : Arrays.copyOf(out, 2 * n);
   }
 }

@@ -67,6 +67,22 @@ public final class Originals {
     return leaves.length == 1;
   }
 
+  /**
+   * Whether an original reaches behind a plane by more than a distance. What does not can fill
+   * nothing just in front of a face in it but by touching it.
+   */
+  public boolean reachesBehind(Plane plane, double by) {
+    for (Solid s : leaves) {
+      double[] xyz = s.xyz;
+      for (int i = 0; i < xyz.length; i += 3) {
+        if (plane.height(xyz[i], xyz[i + 1], xyz[i + 2]) < -by) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
   /** Whether every original encloses an inside. */
   public boolean closed() {
     for (Solid s : leaves) {

@@ -42,6 +42,9 @@ public final class Overlay {
     if (apart(a, b)) {
       return EMPTY;
     }
+    if (a.getNumGeometries() > 1 || b.getNumGeometries() > 1) {
+      return piecewise(a, b);
+    }
     double[] ra = ConvexClip.ring(a);
     double[] rb = ra == null ? null : ConvexClip.ring(b);
     if (rb != null) {
@@ -55,6 +58,20 @@ public final class Overlay {
     if (apart(a, b)) {
       return a;
     }
+    if (a.getNumGeometries() > 1) {
+      List<Polygon> out = new ArrayList<>();
+      for (int i = 0; i < a.getNumGeometries(); i++) {
+        add(out, less(a.getGeometryN(i), b));
+      }
+      return gathered(out);
+    }
+    if (b.getNumGeometries() > 1) {
+      Geometry rest = a;
+      for (int i = 0; i < b.getNumGeometries() && !rest.isEmpty(); i++) {
+        rest = less(rest, b.getGeometryN(i));
+      }
+      return rest;
+    }
     double[] ra = ConvexClip.ring(a);
     double[] rb = ra == null ? null : ConvexClip.ring(b);
     if (rb != null) {
@@ -64,6 +81,14 @@ public final class Overlay {
       }
       if (isThin(Rings.area(ra) - Rings.area(shared), Rings.length(ra))) {
         return EMPTY;
+      }
+      double[][] parted = ConvexClip.less(ra, rb, thin);
+      if (parted != null) {
+        List<Polygon> out = new ArrayList<>();
+        for (double[] ring : parted) {
+          add(out, polygon(ring));
+        }
+        return gathered(out);
       }
     }
     return overlay(a, b, OverlayNG.DIFFERENCE);
@@ -78,6 +103,34 @@ public final class Overlay {
       return a;
     }
     return overlay(a, b, OverlayNG.UNION);
+  }
+
+  /** Parts of a region lie apart, so what two regions share is what their parts share. */
+  private Geometry piecewise(Geometry a, Geometry b) {
+    List<Polygon> out = new ArrayList<>();
+    for (int i = 0; i < a.getNumGeometries(); i++) {
+      for (int j = 0; j < b.getNumGeometries(); j++) {
+        add(out, common(a.getGeometryN(i), b.getGeometryN(j)));
+      }
+    }
+    return gathered(out);
+  }
+
+  private static void add(List<Polygon> out, Geometry g) {
+    for (int i = 0; i < g.getNumGeometries(); i++) {
+      if (g.getGeometryN(i) instanceof Polygon p && !p.isEmpty()) {
+        out.add(p);
+      }
+    }
+  }
+
+  private static Geometry gathered(List<Polygon> kept) {
+    if (kept.isEmpty()) {
+      return EMPTY;
+    }
+    return kept.size() == 1
+        ? kept.get(0)
+        : Rings.FACTORY.createMultiPolygon(kept.toArray(new Polygon[0]));
   }
 
   private boolean apart(Geometry a, Geometry b) {
@@ -140,11 +193,6 @@ public final class Overlay {
         kept.add(p);
       }
     }
-    if (kept.isEmpty()) {
-      return EMPTY;
-    }
-    return kept.size() == 1
-        ? kept.get(0)
-        : Rings.FACTORY.createMultiPolygon(kept.toArray(new Polygon[0]));
+    return gathered(kept);
   }
 }

@@ -35,7 +35,9 @@ final class Rings {
     int n = ring.length;
     for (int i = 0; i < n; i += 2) {
       int j = i + 2 == n ? 0 : i + 2;
-      sum += Math.hypot(ring[j] - ring[i], ring[j + 1] - ring[i + 1]);
+      double du = ring[j] - ring[i];
+      double dv = ring[j + 1] - ring[i + 1];
+      sum += Math.sqrt(du * du + dv * dv);
     }
     return sum;
   }
