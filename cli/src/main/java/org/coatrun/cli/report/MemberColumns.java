@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.coatrun.shared.estimate.MemberLine;
 import org.coatrun.shared.estimate.Weight;
+import org.coatrun.shared.frame.FrameMember;
 import org.coatrun.shared.model.SectionName;
 import org.coatrun.shared.surface.SectionMeasure;
 
@@ -32,6 +33,8 @@ final class MemberColumns {
             q -> q.sectionFactor().map(f -> Rounded.plain(f.perMetre())).orElse(null)));
     columns.add(QuantityColumns.measured("w_over_d", q -> Rounded.plain(q.weightOverPerimeter())));
     columns.addAll(QuantityColumns.verdict());
+    columns.add(frame("frame_class", f -> f.frameClass().word()));
+    columns.add(frame("frame_reason", FrameMember::reason));
     columns.addAll(QuantityColumns.covers(sources));
     columns.add(section("perimeter_m", s -> Rounded.plain(s.outline().metres())));
     columns.add(section("perimeter_basis", s -> Words.of(s.basis())));
@@ -42,6 +45,10 @@ final class MemberColumns {
     columns.add(Column.of("evidence", line -> Words.of(line.member().classification().evidence())));
     columns.add(QuantityColumns.file(sources));
     return List.copyOf(columns);
+  }
+
+  private static Column<MemberLine> frame(String name, Function<FrameMember, Object> value) {
+    return Column.of(name, line -> line.frame().map(value).orElse(null));
   }
 
   private static Column<MemberLine> section(String name, Function<SectionMeasure, Object> value) {

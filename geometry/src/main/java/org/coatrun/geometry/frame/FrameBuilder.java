@@ -38,6 +38,6 @@ public final class FrameBuilder {
     List<FramePiece> counted = sorted.stream().filter(p -> !gone.contains(p.id())).toList();
     List<FrameMember> members =
         new ArrayList<>(new FrameClasses(counted, new FrameGraph(counted, connections)).all());
-    return new Frame(members, connections, doubles);
+    return Frame.of(members, connections, doubles);
   }
 }

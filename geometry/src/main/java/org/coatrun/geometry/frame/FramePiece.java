@@ -1,12 +1,11 @@
 package org.coatrun.geometry.frame;
 
 import java.util.Optional;
-import org.coatrun.geometry.solid.Solid;
+import org.coatrun.geometry.exposure.Thing;
 import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.model.Identity;
 import org.coatrun.shared.model.Member;
 import org.coatrun.shared.model.Role;
-import org.coatrun.shared.shape.Vec3;
 
 /**
  * A piece of steel as the frame sees it: what the model calls it, and the box it fills.
@@ -28,20 +27,15 @@ public record FramePiece(
   /** Below this share of upright a piece lies. */
   private static final double LYING = Math.sin(Math.toRadians(30));
 
-  /**
-   * A piece from its member and its solid in world axes.
-   *
-   * @param along direction of the member
-   * @param across rough direction of its width
-   */
-  public static FramePiece of(Member member, Solid solid, Vec3 along, Vec3 across) {
+  /** A piece from its member and its body in world axes. */
+  public static FramePiece of(Member member, Thing body) {
     return new FramePiece(
         member.id(),
         member.role(),
         label(member.identity()),
         member.section().name(),
         member.identity().assembly(),
-        OrientedBox.of(solid, along, across));
+        PieceBoxes.about(body));
   }
 
   private static String label(Identity i) {

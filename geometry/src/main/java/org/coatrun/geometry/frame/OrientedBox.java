@@ -1,6 +1,6 @@
 package org.coatrun.geometry.frame;
 
-import org.coatrun.geometry.solid.Solid;
+import java.util.List;
 import org.coatrun.shared.shape.Vec3;
 
 /**
@@ -21,24 +21,27 @@ record OrientedBox(
     double halfHeight) {
 
   /**
-   * The box about a solid.
+   * The box about points.
    *
+   * @param points x, y, z of each in turn, in as many lists as it takes
    * @param along direction of the member, any length but zero
    * @param acrossHint rough direction across; what runs along is taken off
    */
-  static OrientedBox of(Solid solid, Vec3 along, Vec3 acrossHint) {
+  static OrientedBox of(List<double[]> points, Vec3 along, Vec3 acrossHint) {
     Vec3 a = along.unit();
     Vec3 rest = acrossHint.minus(a.times(acrossHint.dot(a)));
     Vec3 b = rest.length() < 1e-9 ? a.anyPerpendicular() : rest.unit();
     Vec3 c = a.cross(b);
     double[] from = {Double.MAX_VALUE, Double.MAX_VALUE, Double.MAX_VALUE};
     double[] to = {-Double.MAX_VALUE, -Double.MAX_VALUE, -Double.MAX_VALUE};
-    for (int v = 0; v < solid.vertexCount(); v++) {
-      Vec3 p = new Vec3(solid.x(v), solid.y(v), solid.z(v));
-      double[] q = {p.dot(a), p.dot(b), p.dot(c)};
-      for (int i = 0; i < 3; i++) {
-        from[i] = Math.min(from[i], q[i]);
-        to[i] = Math.max(to[i], q[i]);
+    for (double[] list : points) {
+      for (int v = 0; v < list.length; v += 3) {
+        Vec3 p = new Vec3(list[v], list[v + 1], list[v + 2]);
+        double[] q = {p.dot(a), p.dot(b), p.dot(c)};
+        for (int i = 0; i < 3; i++) {
+          from[i] = Math.min(from[i], q[i]);
+          to[i] = Math.max(to[i], q[i]);
+        }
       }
     }
     Vec3 centre =

@@ -12,12 +12,17 @@ import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
 import org.coatrun.geometry.exposure.Thing;
+import org.coatrun.geometry.frame.FrameBuilder;
+import org.coatrun.geometry.frame.FrameOptions;
+import org.coatrun.geometry.frame.FramePiece;
 import org.coatrun.geometry.solid.Kernel;
 import org.coatrun.geometry.solid.Tolerance;
 import org.coatrun.shared.finding.Finding;
+import org.coatrun.shared.frame.Frame;
 import org.coatrun.shared.model.Building;
 import org.coatrun.shared.model.Element;
 import org.coatrun.shared.model.ElementId;
+import org.coatrun.shared.model.Member;
 import org.coatrun.shared.surface.Measurement;
 import org.coatrun.shared.surface.Surfaces;
 
@@ -78,7 +83,7 @@ public final class SurfaceTakeoff {
               outcomes[i] = takeoff.measure(made[i], neighbours, kernel);
               progress.step(done.incrementAndGet(), total);
             });
-    return gathered(outcomes);
+    return gathered(outcomes, frame(made));
   }
 
   private static List<Thing> bodies(Things.Result[] made) {
@@ -91,14 +96,26 @@ public final class SurfaceTakeoff {
     return out;
   }
 
-  private static Surfaces gathered(ElementTakeoff.Outcome[] outcomes) {
+  private static Frame frame(Things.Result[] made) {
+    var pieces = new ArrayList<FramePiece>();
+    for (Things.Result r : made) {
+      if (r instanceof Things.Result.Made m
+          && m.element() instanceof Member member
+          && member.classification().isSteel()) {
+        pieces.add(FramePiece.of(member, m.thing()));
+      }
+    }
+    return new FrameBuilder(FrameOptions.defaults()).build(pieces);
+  }
+
+  private static Surfaces gathered(ElementTakeoff.Outcome[] outcomes, Frame frame) {
     var measurements = new TreeMap<ElementId, Measurement>();
     var findings = new ArrayList<Finding>();
     for (ElementTakeoff.Outcome outcome : outcomes) {
       measurements.put(outcome.measurement().id(), outcome.measurement());
       findings.addAll(outcome.findings());
     }
-    return new Surfaces(measurements, findings);
+    return new Surfaces(measurements, findings, frame);
   }
 
   /** What a thread does with each number, with tools of its own. */

@@ -31,6 +31,7 @@ public final class TakeoffAssembly {
   private final Building building;
   private final Surfaces surfaces;
   private final Map<ElementId, Storey> storeys = new HashMap<>();
+  private final Map<ElementId, ElementId> doubles = new HashMap<>();
   private final List<Finding> findings = new ArrayList<>();
   private final Set<String> reported = new HashSet<>();
 
@@ -38,6 +39,7 @@ public final class TakeoffAssembly {
     this.building = building;
     this.surfaces = surfaces;
     building.storeys().forEach(storey -> storeys.put(storey.id(), storey));
+    surfaces.frame().doubles().forEach(d -> doubles.put(d.doubled(), d.kept()));
     findings.addAll(building.findings());
   }
 
@@ -63,7 +65,7 @@ public final class TakeoffAssembly {
     Identity identity = member.identity();
     report(identity, outcome);
     outcome.quantities().flatMap(Quantities::weight).ifPresent(weight -> doubt(member, weight));
-    return new MemberLine(member, storey(identity), outcome);
+    return new MemberLine(member, storey(identity), outcome, surfaces.frame().member(member.id()));
   }
 
   private DeckLine line(Deck deck) {
@@ -91,9 +93,22 @@ public final class TakeoffAssembly {
     if (member.role() == Role.FASTENER) {
       return new Outcome.LeftOut(Reasons.FASTENER);
     }
+    ElementId kept = doubles.get(member.id());
+    if (kept != null) {
+      return new Outcome.LeftOut(doubled(member, kept));
+    }
     String section = member.section().name();
     return measured(
         member, m -> Optional.of(Weight.of(section, m.length(), m.volume(), m.section())));
+  }
+
+  private String doubled(Member member, ElementId kept) {
+    String reason = "the model holds it twice: counted as #" + kept.step();
+    add(
+        LedgerFinding.DOUBLED,
+        member.identity(),
+        Reasons.name(member.identity()) + " fills the place of #" + kept.step() + ".");
+    return reason;
   }
 
   private Outcome measured(

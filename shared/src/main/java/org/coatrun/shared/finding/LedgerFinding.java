@@ -13,7 +13,14 @@ public enum LedgerFinding implements FindingCode {
       "The weight that a designation states and the weight of the drawn section are more than 3 %"
           + " apart.",
       "Find out which is right, the name or the drawing. The nominal weight is used, unless they"
-          + " are more than 25 % apart: then the drawn one is.");
+          + " are more than 25 % apart: then the drawn one is."),
+
+  /** One piece of steel twice. */
+  DOUBLED(
+      "F382",
+      Severity.WARNING,
+      "The model holds one piece of steel twice, whole and cut or plainly copied.",
+      "Only one of the two is counted. Take the other out of the model, or say which is right.");
 
   private final String code;
   private final Severity severity;
