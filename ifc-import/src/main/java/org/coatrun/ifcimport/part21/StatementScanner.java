@@ -20,25 +20,26 @@ final class StatementScanner {
 
   private final Window window;
   private final Guess guess;
+  private final Texts texts;
+  private final Gaps gaps;
   private final NameTable names;
   private final long size;
 
-  /** Set where a text was left because a new record begins. */
-  private boolean interrupted;
-
-  /** Where the statement or comment begins that the end of the file cuts, or -1. */
+  /** Where the statement begins that the end of the file cuts, or -1. */
   private long open = -1;
 
   StatementScanner(ByteSource source, NameTable names, int windowBytes) {
     this.window = new Window(source, windowBytes);
     this.guess = new Guess(window);
+    this.texts = new Texts(window, guess, source.size());
+    this.gaps = new Gaps(window, source.size());
     this.names = names;
     this.size = source.size();
   }
 
   /** Where the statement or comment begins that the end of the file cuts, or -1. */
   long open() {
-    return open;
+    return open >= 0 ? open : gaps.open();
   }
 
   /**
@@ -49,9 +50,10 @@ final class StatementScanner {
    */
   long scan(long from, long until, StatementSink sink) {
     open = -1;
-    long at = skipBlank(from);
+    gaps.forget();
+    long at = gaps.skip(from);
     while (at < until && at < size) {
-      at = skipBlank(statement(at, sink));
+      at = gaps.skip(statement(at, sink));
     }
     return at;
   }
@@ -129,15 +131,15 @@ final class StatementScanner {
       c = window.at(++q);
     }
     long afterDigits = q;
-    q = skipBlank(q);
+    q = gaps.skip(q);
     if (afterDigits == at + 1 || window.at(q) != '=') {
       return bad(at, q, -1, sink);
     }
-    q = skipBlank(q + 1);
+    q = gaps.skip(q + 1);
     long nameAt = q;
     int name = name(q);
     if (name > NameTable.COMPLEX) {
-      q = skipBlank(nameEnd);
+      q = gaps.skip(nameEnd);
     }
     if (name < 0 || window.at(q) != '(') {
       return bad(at, nameAt, id, sink);
@@ -190,14 +192,14 @@ final class StatementScanner {
         case ';':
           return q + 1;
         case '\'':
-          q = skipText(q + 1);
-          if (interrupted) {
+          q = texts.skip(q + 1);
+          if (texts.interrupted()) {
             sink.fault(FileFinding.UNTERMINATED_TEXT, start, id);
             return q;
           }
           break;
         case '/':
-          q = window.at(q + 1) == '*' ? skipComment(q) : q + 1;
+          q = window.at(q + 1) == '*' ? gaps.skipComment(q) : q + 1;
           break;
         case '=':
           long head = guess.headBefore(q);
@@ -231,107 +233,5 @@ final class StatementScanner {
         return q;
       }
     }
-  }
-
-  private long skipText(long from) {
-    interrupted = false;
-    long q = from;
-    while (true) {
-      q = runInText(q);
-      int c = window.at(q);
-      if (c == '\'') {
-        if (window.at(q + 1) != '\'') {
-          return q + 1;
-        }
-        q += 2;
-      } else if (c == '\\') {
-        int next = window.at(q + 1);
-        q += next == '\\' ? 2 : next == 'S' && window.at(q + 2) == '\\' ? 4 : 1;
-      } else if (c == '#') {
-        long close = guess.endOfTextAround(q);
-        if (close == Guess.NEW_RECORD) {
-          interrupted = true;
-          return q;
-        }
-        q = close > q ? close : q + 1;
-      } else {
-        return endOfFileInText(from);
-      }
-    }
-  }
-
-  /** The last text of the file is not closed; the marks behind it should not be lost with it. */
-  private long endOfFileInText(long from) {
-    long mark = guess.endSectionAfter(from);
-    interrupted = mark >= 0;
-    return interrupted ? mark : size;
-  }
-
-  private long runInText(long from) {
-    long q = from;
-    while (true) {
-      if (window.at(q) < 0) {
-        return size;
-      }
-      byte[] bytes = window.bytes;
-      int length = window.length;
-      int i = (int) (q - window.base);
-      while (i < length && bytes[i] != '\'' && bytes[i] != '\\' && bytes[i] != '#') {
-        i++;
-      }
-      q = window.base + i;
-      if (i < length) {
-        return q;
-      }
-    }
-  }
-
-  private long skipComment(long from) {
-    long q = from + 2;
-    while (true) {
-      int c = window.at(q);
-      if (c < 0) {
-        open = from;
-        return size;
-      }
-      q++;
-      if (c == '*' && window.at(q) == '/') {
-        return q + 1;
-      }
-    }
-  }
-
-  private long skipBlank(long from) {
-    long q = from;
-    while (true) {
-      q = runOfBlanks(q);
-      int c = window.at(q);
-      if (c == '/' && window.at(q + 1) == '*') {
-        q = skipComment(q);
-      } else if (c == '\\' && isPrintControl(q)) {
-        q += 3;
-      } else {
-        return Math.min(q, size);
-      }
-    }
-  }
-
-  private long runOfBlanks(long from) {
-    long q = from;
-    while (Ascii.isBlank(window.at(q))) {
-      byte[] bytes = window.bytes;
-      int length = window.length;
-      int i = (int) (q - window.base);
-      while (i < length && bytes[i] >= 0 && bytes[i] <= ' ') {
-        i++;
-      }
-      q = window.base + i;
-    }
-    return q;
-  }
-
-  private boolean isPrintControl(long q) {
-    int kind = window.at(q + 1);
-    return (kind == 'N' || kind == 'F') && window.at(q + 2) == '\\';
   }
 }
