@@ -131,4 +131,19 @@ final class Axes {
     Vec3 across = axis1.get().cross(axis2.get()).unit();
     return across.length() < 0.5 || Math.abs(across.z()) > 1 - ALONG ? Vec3.Z : across;
   }
+
+  /** Whether the map moves nothing at all; zeros count whatever their sign. */
+  static boolean isIdentity(Transform2 t) {
+    return t.x().distance(Transform2.IDENTITY.x()) == 0
+        && t.y().distance(Transform2.IDENTITY.y()) == 0
+        && t.origin().length() == 0;
+  }
+
+  /** Whether the map moves nothing at all; zeros count whatever their sign. */
+  static boolean isIdentity(Transform3 t) {
+    return t.x().distance(Vec3.X) == 0
+        && t.y().distance(Vec3.Y) == 0
+        && t.z().distance(Vec3.Z) == 0
+        && t.origin().length() == 0;
+  }
 }

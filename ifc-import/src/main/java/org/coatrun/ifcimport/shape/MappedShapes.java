@@ -27,7 +27,7 @@ final class MappedShapes {
     Transform3 target = reader.axes().operator3(item.need("MappingTarget"));
     Transform3 by = target.after(reader.axes().frame(map, "MappingOrigin"));
     Shape source = source(map, reader);
-    return by.equals(Transform3.IDENTITY) ? source : new Shape.Placed(by, source);
+    return Axes.isIdentity(by) ? source : new Shape.Placed(by, source);
   }
 
   private Shape source(Entity map, ItemReader reader) {

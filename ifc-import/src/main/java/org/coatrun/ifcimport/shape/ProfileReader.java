@@ -39,9 +39,7 @@ final class ProfileReader {
   private Profile placed(Entity p) {
     Profile read = read(p);
     Transform2 position = p.ref("Position").map(curves.axes()::frame2).orElse(Transform2.IDENTITY);
-    return position.equals(Transform2.IDENTITY)
-        ? read
-        : new Profile.Placed(read.name(), position, read);
+    return Axes.isIdentity(position) ? read : new Profile.Placed(read.name(), position, read);
   }
 
   private Profile read(Entity p) {
