@@ -139,6 +139,23 @@ final class ConvexClip {
     return new double[][] {one, two};
   }
 
+  /** Whether no corner of the region lies outside the ring by more than a distance. */
+  static boolean holds(double[] ring, Polygon region, double thin) {
+    CoordinateSequence c = region.getExteriorRing().getCoordinateSequence();
+    for (int e = 0; e < ring.length; e += 2) {
+      int f = (e + 2) % ring.length;
+      double eu = ring[f] - ring[e];
+      double ev = ring[f + 1] - ring[e + 1];
+      double limit = -thin * Math.sqrt(eu * eu + ev * ev);
+      for (int i = 0; i < c.size(); i++) {
+        if (eu * (c.getY(i) - ring[e + 1]) - ev * (c.getX(i) - ring[e]) < limit) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
   /** How far the ring reaches beyond an edge of the cover. */
   private static double outside(double[] ring, double[] cover, int e) {
     int f = (e + 2) % cover.length;

@@ -46,8 +46,11 @@ public final class Overlay {
       return piecewise(a, b);
     }
     double[] ra = ConvexClip.ring(a);
-    double[] rb = ra == null ? null : ConvexClip.ring(b);
-    if (rb != null) {
+    double[] rb = ConvexClip.ring(b);
+    if (rb != null && a instanceof Polygon p && ConvexClip.holds(rb, p, 0.5 * thin)) {
+      return a;
+    }
+    if (ra != null && rb != null) {
       return polygon(ConvexClip.common(ra, rb));
     }
     return overlay(a, b, OverlayNG.INTERSECTION);
@@ -73,8 +76,11 @@ public final class Overlay {
       return rest;
     }
     double[] ra = ConvexClip.ring(a);
-    double[] rb = ra == null ? null : ConvexClip.ring(b);
-    if (rb != null) {
+    double[] rb = ConvexClip.ring(b);
+    if (rb != null && a instanceof Polygon p && ConvexClip.holds(rb, p, 0.5 * thin)) {
+      return EMPTY;
+    }
+    if (ra != null && rb != null) {
       double[] shared = ConvexClip.common(ra, rb);
       if (isNothing(shared)) {
         return a;
