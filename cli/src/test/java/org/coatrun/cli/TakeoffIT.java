@@ -1,0 +1,134 @@
+package org.coatrun.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.coatrun.cli.Program.Run;
+import org.coatrun.testmodels.ifc.LengthUnit;
+import org.coatrun.testmodels.ifc.ModelOptions;
+import org.coatrun.testmodels.ifc.Schema;
+import org.coatrun.testmodels.scenario.FirstTry;
+import org.coatrun.testmodels.scenario.Models;
+import org.coatrun.testmodels.shape.Vec3;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The packaged program takes off the sample buildings. */
+class TakeoffIT {
+
+  private static final String FIRST_COLUMNS =
+      "guid,step,class,name,mark,storey,role,section,section_source,length_m,weight_kg,body_m2,"
+          + "inside_m2,ends_m2,holes_m2,covered_m2,exposed_m2,heated_perimeter_m,"
+          + "section_factor_per_m,w_over_d,status,reason";
+
+  @TempDir private Path home;
+
+  @Test
+  void takesOffTheDemonstrationBuilding() throws Exception {
+    Path out = home.resolve("out");
+    Run run = Program.run("takeoff", Program.DEMO, "--out", out);
+    TakeoffResult result = TakeoffResult.read(out);
+
+    assertThat(run.err()).isEmpty();
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out()).contains("All steel", "Members: " + result.members().size() + " = ");
+    assertThat(TakeoffResult.header(out.resolve("members.csv")).subList(0, 22))
+        .containsExactly(FIRST_COLUMNS.split(",", -1));
+    result.requireLedger();
+    result.requireGroups();
+  }
+
+  @Test
+  void hasALineForEachBeamColumnMemberAndPlateOfTheFile() throws Exception {
+    Path out = home.resolve("out");
+    Program.run("takeoff", Program.DEMO, "--out", out);
+    List<String> listed =
+        TakeoffResult.read(out).members().stream().map(line -> line.get("step")).toList();
+    List<String> drawn;
+    try (var lines = Files.lines(Program.DEMO)) {
+      drawn =
+          lines
+              .filter(line -> line.matches("#\\d+= ?IFC(BEAM|COLUMN|MEMBER|PLATE)\\(.*"))
+              .map(line -> line.substring(1, line.indexOf('=')))
+              .toList();
+    }
+
+    assertThat(drawn).hasSizeGreaterThan(100);
+    assertThat(listed).containsAll(drawn).doesNotHaveDuplicates();
+  }
+
+  @Test
+  void givesTheSameBytesAgain() throws Exception {
+    Run first = Program.run("takeoff", Program.DEMO, "--out", home.resolve("first"));
+    Run second =
+        Program.run(
+            Map.of("COATRUN_OPTS", "-XX:ActiveProcessorCount=1"),
+            "takeoff",
+            Program.DEMO,
+            "--out",
+            home.resolve("second"));
+
+    assertThat(second.out().replace("second", "first")).isEqualTo(first.out());
+    try (var files = Files.list(home.resolve("first"))) {
+      for (Path file : files.toList()) {
+        assertThat(home.resolve("second").resolve(file.getFileName())).hasSameBinaryContentAs(file);
+      }
+    }
+  }
+
+  @Test
+  void areaAndWeightStayWhateverTheUnitSchemaAndPlace() throws Exception {
+    TakeoffResult plain = firstTry("plain", ModelOptions.DEFAULT);
+    assertThat(plain.total("exposed_m2")).isPositive();
+
+    List<ModelOptions> others =
+        List.of(
+            ModelOptions.DEFAULT.with(Schema.IFC2X3).with(LengthUnit.INCH),
+            ModelOptions.DEFAULT.with(Schema.IFC4X3).with(LengthUnit.METRE),
+            ModelOptions.DEFAULT.placed(33, 0, new Vec3(4000, -7000, 12)),
+            ModelOptions.DEFAULT.placed(-71, 17, Vec3.ZERO).with(LengthUnit.FOOT));
+    for (ModelOptions options : others) {
+      TakeoffResult other = firstTry("other", options);
+      for (String column : List.of("body_m2", "exposed_m2", "covered_m2", "weight_kg")) {
+        assertThat(other.total(column))
+            .describedAs(column + " " + options)
+            .isCloseTo(plain.total(column), within(1e-6 * plain.total("body_m2")));
+      }
+    }
+  }
+
+  @Test
+  void countsOneBuildingOnceHoweverOftenItsFileIsGiven() throws Exception {
+    Path twice = home.resolve("twice");
+    Path copy = Files.copy(Program.FIRST_TRY, home.resolve("copy.ifc"));
+    Program.run("takeoff", Program.FIRST_TRY, copy, "--out", twice);
+    Path once = home.resolve("once");
+    Program.run("takeoff", Program.FIRST_TRY, "--out", once);
+
+    assertThat(TakeoffResult.read(twice).json().path("totals"))
+        .isEqualTo(TakeoffResult.read(once).json().path("totals"));
+  }
+
+  @Test
+  void showsUnitsOfTheModelUnlessToldOtherwise() throws Exception {
+    Path inch = Program.ROOT.resolve("test-models/first-try-inch.ifc");
+
+    assertThat(Program.run("survey", inch).out()).contains("Elevation, ft");
+    assertThat(Program.run("survey", inch, "--units", "si").out()).contains("Elevation, m");
+    assertThat(Program.run("survey", Program.FIRST_TRY).out()).contains("Elevation, m");
+  }
+
+  private TakeoffResult firstTry(String name, ModelOptions options) throws Exception {
+    Path model = home.resolve(name + ".ifc");
+    Models.stream(new FirstTry(), options, model);
+    Run run = Program.run("takeoff", model, "--out", home.resolve(name));
+    assertThat(run.exitCode()).describedAs(run.err()).isZero();
+    TakeoffResult result = TakeoffResult.read(home.resolve(name));
+    result.requireLedger();
+    return result;
+  }
+}
