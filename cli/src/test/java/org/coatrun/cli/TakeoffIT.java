@@ -88,7 +88,7 @@ class TakeoffIT {
     List<ModelOptions> others =
         List.of(
             ModelOptions.DEFAULT.with(Schema.IFC2X3).with(LengthUnit.INCH),
-            ModelOptions.DEFAULT.with(Schema.IFC4X3).with(LengthUnit.METRE),
+            ModelOptions.DEFAULT.with(Schema.IFC4X3_ADD2).with(LengthUnit.METRE),
             ModelOptions.DEFAULT.placed(33, 0, new Vec3(4000, -7000, 12)),
             ModelOptions.DEFAULT.placed(-71, 17, Vec3.ZERO).with(LengthUnit.FOOT));
     for (ModelOptions options : others) {
