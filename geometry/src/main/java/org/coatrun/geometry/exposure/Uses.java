@@ -10,12 +10,14 @@ import org.coatrun.shared.shape.Vec3;
  *
  * <p>Ends are patches at the extremities whose normal is within 60° of the axis, so that mitred
  * ends are ends and the inner faces of a cope are sides. Only what runs along an axis has ends or a
- * hollow inside; a plate has neither.
+ * hollow inside; a plate has neither. Of deck, what does not look down counts with the ends: its
+ * top carries concrete or roofing, and nobody sprays its edges.
  */
 final class Uses {
 
   private static final double ALONG = 0.5;
   private static final double AT_END = 1e-3;
+  private static final double LOOKS_DOWN = -1e-3;
 
   private final Thing thing;
   private final HollowFaces hollow;
@@ -26,6 +28,9 @@ final class Uses {
   }
 
   CoveredPatch.Use of(Patch p) {
+    if (thing.soffitOnly()) {
+      return p.plane().nz() < LOOKS_DOWN ? CoveredPatch.Use.SIDE : CoveredPatch.Use.END;
+    }
     if (thing.axis().isEmpty()) {
       return CoveredPatch.Use.SIDE;
     }

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.IntPredicate;
 import org.coatrun.shared.frame.Connection;
 import org.coatrun.shared.model.ElementId;
+import org.coatrun.shared.model.Role;
 import org.coatrun.shared.units.Length;
 
 /** Finds what each piece meets: at its ends, through plates, along a brace's line, in passing. */
@@ -75,7 +76,9 @@ final class ConnectionFinder {
   private void atEnd(int piece, int end) {
     FramePiece a = pieces.get(piece);
     String at = EndWords.of(a, end);
-    List<Integer> hits = meeting(piece, a.box().endZone(end, options.endGap().metres()), 0);
+    boolean seated = a.role() == Role.JOIST || a.role() == Role.TRUSS;
+    double seat = seated ? options.seat().metres() : 0;
+    List<Integer> hits = meeting(piece, a.box().endZone(end, options.endGap().metres()), seat);
     if (hits.isEmpty()) {
       throughPlates(piece, end, at);
       return;

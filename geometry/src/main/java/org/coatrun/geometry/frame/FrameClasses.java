@@ -123,13 +123,30 @@ final class FrameClasses {
   }
 
   private String meetsNoColumn(FramePiece p) {
-    List<Connection> supports = graph.supportsOf(p.id());
+    List<Connection> supports = supportsOutside(p);
     if (supports.isEmpty()) {
       return "meets no column, nor any other steel at its ends";
     }
     Connection c = supports.get(0);
     String verb = c.kind() == Connection.Kind.SPLICED_TO ? "is spliced to " : "frames into ";
-    return verb + called(c.support()) + " at " + c.at() + "; meets no column";
+    String who =
+        c.member().equals(p.id())
+            ? ""
+            : "element of a truss of which " + graph.piece(c.member()).label() + " ";
+    return who + verb + called(c.support()) + " at " + c.at() + "; meets no column";
+  }
+
+  /** What carries a piece; of an element of a truss, what carries the truss. */
+  private List<Connection> supportsOutside(FramePiece p) {
+    Set<ElementId> truss = trusses.getOrDefault(p.id(), Set.of());
+    List<Connection> own = outside(truss, graph.supportsOf(p.id()));
+    return own.isEmpty()
+        ? truss.stream().flatMap(id -> outside(truss, graph.supportsOf(id)).stream()).toList()
+        : own;
+  }
+
+  private static List<Connection> outside(Set<ElementId> truss, List<Connection> all) {
+    return all.stream().filter(c -> !truss.contains(c.support())).toList();
   }
 
   private String called(ElementId id) {

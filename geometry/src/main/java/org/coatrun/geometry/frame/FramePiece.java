@@ -24,8 +24,11 @@ public record FramePiece(
   /** Above this share of upright, a piece that the model does not call a brace is a column. */
   private static final double UPRIGHT = Math.sin(Math.toRadians(75));
 
+  /** Above this share of upright, a piece without a calling is a brace and no sloping beam. */
+  private static final double LEANING = Math.sin(Math.toRadians(30));
+
   /** Below this share of upright a piece lies. */
-  private static final double LYING = Math.sin(Math.toRadians(30));
+  private static final double LYING = Math.sin(Math.toRadians(15));
 
   /** A piece from its member and its body in world axes. */
   public static FramePiece of(Member member, Thing body) {
@@ -62,7 +65,7 @@ public record FramePiece(
   }
 
   boolean isBrace() {
-    boolean leans = box.uprightness() > LYING && box.uprightness() <= UPRIGHT;
+    boolean leans = box.uprightness() > LEANING && box.uprightness() <= UPRIGHT;
     return role == Role.BRACE || (leans && (role == Role.MEMBER || role == Role.OTHER));
   }
 

@@ -14,6 +14,7 @@ import org.coatrun.geometry.solid.Kernel;
 import org.coatrun.geometry.solid.Originals;
 import org.coatrun.geometry.solid.SolidTree;
 import org.coatrun.shared.finding.SurfaceFinding;
+import org.coatrun.shared.model.Deck;
 import org.coatrun.shared.model.Element;
 import org.coatrun.shared.model.Member;
 import org.coatrun.shared.model.Opening;
@@ -93,7 +94,8 @@ final class Things {
             originals,
             boundary,
             same ? 0 : full.area() - boundary.area(),
-            axis(element, made, originals, boundary));
+            axis(element, made, originals, boundary),
+            element instanceof Deck);
     boolean closed = all.closed();
     double volume = closed ? Math.max(0, full.volume()) * made.fullness() : 0;
     return new Result.Made(

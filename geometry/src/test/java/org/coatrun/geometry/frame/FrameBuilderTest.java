@@ -139,6 +139,16 @@ class FrameBuilderTest {
   }
 
   @Test
+  void aJoistMeetsTheGirderUnderItsSeat() {
+    for (double seat : new double[] {0.0635, 0.08}) {
+      Steel s = bay();
+      s.bar("J", Role.JOIST, new Vec3(0, 2, 4.2 + seat), new Vec3(6, 2, 4.2 + seat), 0.1);
+      assertThat(verdict(s, "J").reason().startsWith("frames into girder G-"))
+          .isEqualTo(seat < 0.066);
+    }
+  }
+
+  @Test
   void withoutAColumnNothingIsSaid() {
     Steel s = new Steel();
     s.bar("B", Role.BEAM, Vec3.ZERO, new Vec3(5, 0, 0), 0.3);
