@@ -14,6 +14,7 @@ import org.coatrun.testmodels.ifc.Schema;
 import org.coatrun.testmodels.scenario.FirstTry;
 import org.coatrun.testmodels.scenario.Models;
 import org.coatrun.testmodels.shape.Vec3;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -25,18 +26,24 @@ class TakeoffIT {
           + "inside_m2,ends_m2,holes_m2,covered_m2,exposed_m2,heated_perimeter_m,"
           + "section_factor_per_m,w_over_d,status,reason";
 
+  @TempDir private static Path demo;
+  private static Run run;
+
   @TempDir private Path home;
+
+  @BeforeAll
+  static void takeOffTheDemonstrationBuilding() throws Exception {
+    run = Program.run("takeoff", Program.DEMO, "--out", demo);
+  }
 
   @Test
   void takesOffTheDemonstrationBuilding() throws Exception {
-    Path out = home.resolve("out");
-    Run run = Program.run("takeoff", Program.DEMO, "--out", out);
-    TakeoffResult result = TakeoffResult.read(out);
+    TakeoffResult result = TakeoffResult.read(demo);
 
     assertThat(run.err()).isEmpty();
     assertThat(run.exitCode()).isZero();
     assertThat(run.out()).contains("All steel", "Members: " + result.members().size() + " = ");
-    assertThat(TakeoffResult.header(out.resolve("members.csv")).subList(0, 22))
+    assertThat(TakeoffResult.header(demo.resolve("members.csv")).subList(0, 22))
         .containsExactly(FIRST_COLUMNS.split(",", -1));
     result.requireLedger();
     result.requireGroups();
@@ -44,10 +51,8 @@ class TakeoffIT {
 
   @Test
   void hasALineForEachBeamColumnMemberAndPlateOfTheFile() throws Exception {
-    Path out = home.resolve("out");
-    Program.run("takeoff", Program.DEMO, "--out", out);
     List<String> listed =
-        TakeoffResult.read(out).members().stream().map(line -> line.get("step")).toList();
+        TakeoffResult.read(demo).members().stream().map(line -> line.get("step")).toList();
     List<String> drawn;
     try (var lines = Files.lines(Program.DEMO)) {
       drawn =
@@ -63,19 +68,19 @@ class TakeoffIT {
 
   @Test
   void givesTheSameBytesAgain() throws Exception {
-    Run first = Program.run("takeoff", Program.DEMO, "--out", home.resolve("first"));
+    Path again = home.resolve("again");
     Run second =
         Program.run(
             Map.of("COATRUN_OPTS", "-XX:ActiveProcessorCount=1"),
             "takeoff",
             Program.DEMO,
             "--out",
-            home.resolve("second"));
+            again);
 
-    assertThat(second.out().replace("second", "first")).isEqualTo(first.out());
-    try (var files = Files.list(home.resolve("first"))) {
+    assertThat(second.out().replace(again.toString(), demo.toString())).isEqualTo(run.out());
+    try (var files = Files.list(demo)) {
       for (Path file : files.toList()) {
-        assertThat(home.resolve("second").resolve(file.getFileName())).hasSameBinaryContentAs(file);
+        assertThat(again.resolve(file.getFileName())).hasSameBinaryContentAs(file);
       }
     }
   }
@@ -125,8 +130,8 @@ class TakeoffIT {
   private TakeoffResult firstTry(String name, ModelOptions options) throws Exception {
     Path model = home.resolve(name + ".ifc");
     Models.stream(new FirstTry(), options, model);
-    Run run = Program.run("takeoff", model, "--out", home.resolve(name));
-    assertThat(run.exitCode()).describedAs(run.err()).isZero();
+    Run other = Program.run("takeoff", model, "--out", home.resolve(name));
+    assertThat(other.exitCode()).describedAs(other.err()).isZero();
     TakeoffResult result = TakeoffResult.read(home.resolve(name));
     result.requireLedger();
     return result;
