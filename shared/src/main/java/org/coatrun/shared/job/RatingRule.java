@@ -2,8 +2,8 @@ package org.coatrun.shared.job;
 
 import java.util.List;
 import java.util.Optional;
+import org.coatrun.shared.frame.FrameClass;
 import org.coatrun.shared.model.Role;
-import org.coatrun.shared.rules.FrameClass;
 import org.coatrun.shared.shape.Vec2;
 import org.coatrun.shared.units.FireDuration;
 import org.coatrun.shared.units.Length;

@@ -1,12 +1,13 @@
 package org.coatrun.shared.rules;
 
 import java.util.Optional;
+import org.coatrun.shared.frame.FrameClass;
 import org.coatrun.shared.units.Length;
 
 /**
  * What Table 601 needs to know of an element.
  *
- * @param frameClass primary frame or secondary
+ * @param frameClass primary frame or secondary; unknown counts as primary, the higher hours
  * @param roofConstruction whether it is part of roof construction
  * @param supportsOnlyRoof whether it carries a roof and nothing else
  * @param heightAboveFloor the lowest part of the roof construction above the floor immediately

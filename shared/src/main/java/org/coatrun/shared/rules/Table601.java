@@ -2,6 +2,7 @@ package org.coatrun.shared.rules;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.coatrun.shared.frame.FrameClass;
 import org.coatrun.shared.units.FireDuration;
 import org.coatrun.shared.units.Length;
 
@@ -36,12 +37,17 @@ public final class Table601 {
   }
 
   private static Rating row(ConstructionType type, FrameFacts facts) {
-    if (facts.frameClass() == FrameClass.PRIMARY) {
+    if (isPrimary(facts)) {
       return rating(type, "primary structural frame", type.frame());
     }
     return facts.roofConstruction()
         ? rating(type, "roof construction and secondary members", type.roof())
         : rating(type, "floor construction and secondary members", type.floor());
+  }
+
+  // A class that the model does not show counts as primary: the higher hours.
+  private static boolean isPrimary(FrameFacts facts) {
+    return facts.frameClass() != FrameClass.SECONDARY;
   }
 
   private static Rating rating(ConstructionType type, String row, Optional<FireDuration> hours) {
@@ -62,9 +68,7 @@ public final class Table601 {
   }
 
   private static boolean isRoofFrame(ConstructionType type, FrameFacts facts) {
-    return type.relievesRoofFrames()
-        && facts.frameClass() == FrameClass.PRIMARY
-        && facts.supportsOnlyRoof();
+    return type.relievesRoofFrames() && isPrimary(facts) && facts.supportsOnlyRoof();
   }
 
   private static Rating lessOneHour(Rating row) {

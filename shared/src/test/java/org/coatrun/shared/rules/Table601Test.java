@@ -3,6 +3,7 @@ package org.coatrun.shared.rules;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
+import org.coatrun.shared.frame.FrameClass;
 import org.coatrun.shared.units.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

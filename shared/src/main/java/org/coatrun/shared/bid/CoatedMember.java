@@ -1,0 +1,59 @@
+package org.coatrun.shared.bid;
+
+import java.util.Objects;
+import java.util.Optional;
+import org.coatrun.shared.frame.FrameClass;
+import org.coatrun.shared.model.ElementId;
+import org.coatrun.shared.model.Role;
+import org.coatrun.shared.rules.MemberKind;
+import org.coatrun.shared.units.Area;
+import org.coatrun.shared.units.Length;
+import org.coatrun.shared.units.SectionFactor;
+
+/**
+ * A steel member to be rated and coated.
+ *
+ * @param classReason why it is in its class, in one clause
+ * @param byWeight the section factor whose W/D is weight over heated perimeter; empty without one
+ * @param byArea the section factor by area of steel; empty without one
+ * @param cornerFactor k of P t + k t2, where the section's corners are known
+ * @param heated heated perimeter, where it has a section
+ * @param compact whether its section is known to be compact
+ * @param primed whether the model says that it is primed or painted
+ * @param modelRating the fire rating that the model states, as text
+ */
+public record CoatedMember(
+    ElementId id,
+    String guid,
+    String name,
+    Place place,
+    Role role,
+    MemberKind kind,
+    FrameClass frameClass,
+    String classReason,
+    String section,
+    Optional<SectionFactor> byWeight,
+    Optional<SectionFactor> byArea,
+    Area exposed,
+    Length length,
+    Optional<Length> heated,
+    Optional<Double> cornerFactor,
+    boolean compact,
+    boolean primed,
+    Optional<String> modelRating)
+    implements Coated {
+
+  public CoatedMember {
+    Objects.requireNonNull(guid);
+    Objects.requireNonNull(name);
+    Objects.requireNonNull(section);
+    if (exposed.squareMetres() < 0) {
+      throw new IllegalArgumentException("a negative area to coat: " + name);
+    }
+  }
+
+  @Override
+  public String kindWord() {
+    return kind.word();
+  }
+}

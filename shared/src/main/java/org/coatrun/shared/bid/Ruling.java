@@ -1,0 +1,25 @@
+package org.coatrun.shared.bid;
+
+import java.util.Optional;
+import org.coatrun.shared.units.FireDuration;
+import org.coatrun.shared.units.Length;
+
+/**
+ * What rules and table decide for an element, before its thickness.
+ *
+ * @param hours the rating; empty where nothing states one
+ * @param decidedBy the rule that decided the hours: its label or number, or the table's row
+ * @param reason why, with the table's footnotes or the rule's own reason
+ * @param coat whether it is to be coated
+ * @param restrained whether restrained ratings of the listing serve
+ * @param listing name of the listing to use, where one is named
+ * @param thickness stated outright
+ */
+public record Ruling(
+    Optional<FireDuration> hours,
+    String decidedBy,
+    String reason,
+    boolean coat,
+    boolean restrained,
+    Optional<String> listing,
+    Optional<Length> thickness) {}
