@@ -6,6 +6,7 @@ import org.coatrun.geometry.profile.SectionOutline;
 import org.coatrun.shared.shape.Profile;
 import org.coatrun.shared.shape.Shape;
 import org.coatrun.shared.shape.Transform3;
+import org.coatrun.shared.shape.Vec2;
 import org.coatrun.shared.shape.Vec3;
 
 /** Solids of profiles carried straight, unchanged or tapered. */
@@ -39,6 +40,11 @@ final class Extrusions {
     var built = Sweeps.build(start, a, b, straight, Double.NaN, notes);
     SectionOutline seen = Drawings.seenAlong(a, place, way);
     SectionOutline seenEnd = a.equals(b) ? seen : Drawings.seenAlong(b, place, way);
-    return Sweeps.withRun(built, seen, seenEnd, place.origin(), end3.origin());
+    return Sweeps.withRun(built, seen, seenEnd, way.length(), middle(place, a), middle(end3, b));
+  }
+
+  private static Vec3 middle(Transform3 place, SectionOutline outline) {
+    Vec2 c = Moments.centroid(outline);
+    return place.apply(new Vec3(c.x(), c.y(), 0));
   }
 }

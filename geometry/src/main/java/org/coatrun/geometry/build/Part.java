@@ -1,16 +1,17 @@
 package org.coatrun.geometry.build;
 
 import org.coatrun.geometry.solid.Solid;
+import org.coatrun.geometry.solid.SolidTree;
 
 /**
- * One solid of a body.
+ * One solid of a body, or solids that cuts and joints make into one.
  *
- * @param fullness true volume over the volume that its flat faces enclose
+ * @param fullness true volume over the volume that the flat faces enclose
  */
-public record Part(Solid solid, double fullness) {
+public record Part(SolidTree tree, double fullness) {
 
-  /** True volume in m³; of an open solid zero. */
-  public double volume() {
-    return solid.closed() ? solid.volume() * fullness : 0;
+  /** A plain solid. */
+  static Part of(Solid solid, double fullness) {
+    return new Part(SolidTree.of(solid), fullness);
   }
 }

@@ -1,11 +1,13 @@
 package org.coatrun.geometry.build;
 
+import java.util.ArrayList;
+import java.util.Optional;
 import org.coatrun.shared.finding.SurfaceFinding;
 import org.coatrun.shared.shape.Shape;
 import org.coatrun.shared.shape.Transform3;
 
 /**
- * Makes solids of any shape.
+ * Makes solids of any shape but booleans and half-spaces, which stay trees of originals.
  *
  * <p>Never throws for what a model may contain: what cannot be built comes back as a typed result.
  */
@@ -42,9 +44,66 @@ public final class ShapeBuilder {
     if (shape instanceof Shape.TaperedExtrusion s) {
       return Extrusions.build(s, at);
     }
-    if (shape instanceof Shape.Unsupported s) {
-      throw NotBuildableException.notHandled(s.kind());
+    if (shape instanceof Shape.Revolution s) {
+      return Revolutions.build(s, at);
     }
-    throw NotBuildableException.notHandled(shape.getClass().getSimpleName());
+    if (shape instanceof Shape.TaperedRevolution s) {
+      return Revolutions.build(s, at);
+    }
+    if (shape instanceof Shape.SweptDisk s) {
+      return PathSweeps.build(s, at);
+    }
+    if (shape instanceof Shape.Sweep s) {
+      return PathSweeps.build(s, at);
+    }
+    if (shape instanceof Shape.Sectioned s) {
+      return SectionedSolids.build(s, at);
+    }
+    return unswept(shape, at);
+  }
+
+  private static BuildResult.Built unswept(Shape shape, Transform3 at) {
+    if (shape instanceof Shape.Mesh s) {
+      return Meshes.build(s, at);
+    }
+    if (shape instanceof Shape.Compound s) {
+      return compound(s, at);
+    }
+    if (shape instanceof Shape.Block s) {
+      return Primitives.block(s, at);
+    }
+    if (shape instanceof Shape.Cylinder s) {
+      return Primitives.cylinder(s, at);
+    }
+    if (shape instanceof Shape.Cone s) {
+      return Primitives.cone(s, at);
+    }
+    if (shape instanceof Shape.Sphere s) {
+      return Primitives.sphere(s, at);
+    }
+    if (shape instanceof Shape.Pyramid s) {
+      return Primitives.pyramid(s, at);
+    }
+    String kind =
+        shape instanceof Shape.Unsupported s ? s.kind() : shape.getClass().getSimpleName();
+    throw NotBuildableException.notHandled(kind);
+  }
+
+  /** Items side by side; the run is that of a single item. */
+  private static BuildResult.Built compound(Shape.Compound compound, Transform3 at) {
+    if (compound.items().isEmpty()) {
+      throw NotBuildableException.empty("body without an item");
+    }
+    if (compound.items().size() == 1) {
+      return dispatch(compound.items().get(0), at);
+    }
+    var parts = new ArrayList<Part>();
+    var notes = new ArrayList<BuildResult.Note>();
+    for (Shape item : compound.items()) {
+      BuildResult.Built built = dispatch(item, at);
+      parts.addAll(built.parts());
+      notes.addAll(built.notes());
+    }
+    return new BuildResult.Built(parts, Optional.empty(), notes);
   }
 }

@@ -55,16 +55,18 @@ final class Sweeps {
     }
     double flat = solids.stream().mapToDouble(Solid::volume).sum();
     double fullness = Double.isNaN(volume) || !(flat > 0) ? 1 : volume / flat;
-    List<Part> parts = solids.stream().map(s -> new Part(s, fullness)).toList();
+    List<Part> parts = solids.stream().map(s -> Part.of(s, fullness)).toList();
     return new BuildResult.Built(parts, Optional.empty(), notes);
   }
 
-  /** The result with a run whose length is volume over area. */
+  /** The result with its run. */
   static BuildResult.Built withRun(
-      BuildResult.Built built, SectionOutline start, SectionOutline end, Vec3 from, Vec3 to) {
-    double volume = built.parts().stream().mapToDouble(Part::volume).sum();
-    double area = 0.5 * (start.area() + end.area());
-    double length = start.equals(end) ? volume / area : from.distance(to);
+      BuildResult.Built built,
+      SectionOutline start,
+      SectionOutline end,
+      double length,
+      Vec3 from,
+      Vec3 to) {
     return new BuildResult.Built(
         built.parts(), Optional.of(new Run(start, end, length, from, to)), built.notes());
   }

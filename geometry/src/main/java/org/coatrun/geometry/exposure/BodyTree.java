@@ -112,7 +112,7 @@ public final class BodyTree {
     }
     List<SolidTree> leaves = new ArrayList<>();
     for (Part part : built.parts()) {
-      leaves.add(SolidTree.of(part.solid()));
+      leaves.add(part.tree());
     }
     return joined(leaves);
   }
@@ -121,8 +121,12 @@ public final class BodyTree {
     double flat = 0;
     double full = 0;
     for (Part part : parts) {
-      flat += part.solid().closed() ? part.solid().volume() : 0;
-      full += part.volume();
+      if (!(part.tree() instanceof SolidTree.Leaf leaf)) {
+        return part.fullness();
+      }
+      double volume = leaf.solid().closed() ? leaf.solid().volume() : 0;
+      flat += volume;
+      full += volume * part.fullness();
     }
     return flat > 0 ? full / flat : 1;
   }
@@ -146,7 +150,8 @@ public final class BodyTree {
     return joined(parts);
   }
 
-  private SolidTree combined(Shape.Combination c, Transform3 at, Box host, int depth) {
+  private SolidTree combined(Shape.Combination given, Transform3 at, Box host, int depth) {
+    Shape.Combination c = bodyFirst(given);
     SolidTree a = make(c.first(), at, host, depth + 1);
     cut = true;
     Box box = host.isEmpty() ? a.bounds() : host.plus(a.bounds());
@@ -159,5 +164,17 @@ public final class BodyTree {
       }
       case INTERSECTION -> new SolidTree.Intersection(List.of(a, b));
     };
+  }
+
+  /** An intersection that begins with a half-space, the other way round: only a body has a box. */
+  private static Shape.Combination bodyFirst(Shape.Combination c) {
+    return c.operator() == Shape.Operator.INTERSECTION && isHalfSpace(c.first())
+        ? new Shape.Combination(c.operator(), /* first= */ c.second(), /* second= */ c.first())
+        : c;
+  }
+
+  private static boolean isHalfSpace(Shape shape) {
+    return shape instanceof Shape.HalfSpace
+        || (shape instanceof Shape.Placed p && isHalfSpace(p.of()));
   }
 }

@@ -83,7 +83,7 @@ final class HalfSpaceTrees {
         new Shape.Extrusion(new Profile.Outline("", outline, List.of()), down, Vec3.Z, 2 * far);
     BuildResult result = ShapeBuilder.build(prism, frame);
     if (result instanceof BuildResult.Built built && built.parts().size() == 1) {
-      SolidTree inside = SolidTree.of(built.parts().get(0).solid());
+      SolidTree inside = built.parts().get(0).tree();
       SolidTree half = SolidTree.of(HalfSpaces.solid(plane, inside.bounds()));
       return new SolidTree.Intersection(List.of(inside, half));
     }

@@ -1,0 +1,57 @@
+package org.coatrun.geometry.build;
+
+import java.util.function.ToDoubleFunction;
+import org.coatrun.geometry.profile.Pieces;
+import org.coatrun.geometry.profile.Quadrature;
+import org.coatrun.geometry.profile.Region;
+import org.coatrun.geometry.profile.Ring;
+import org.coatrun.geometry.profile.SectionOutline;
+import org.coatrun.shared.shape.Segment2;
+import org.coatrun.shared.shape.Vec2;
+
+/** First moments of outlines by Green's theorem: ∬ x dA = ½ ∮ x² dy, ∬ y dA = −½ ∮ y² dx. */
+final class Moments {
+
+  private static final int PANELS = 12;
+
+  private Moments() {}
+
+  /** ∬ (p − about) dA over the outline. */
+  static Vec2 about(SectionOutline outline, Vec2 about) {
+    Vec2 sum = Vec2.ZERO;
+    for (Region region : outline.regions()) {
+      sum = sum.plus(of(region.outer(), about));
+      for (Ring hole : region.holes()) {
+        sum = sum.plus(of(hole, about));
+      }
+    }
+    return sum;
+  }
+
+  /** Middle of the outline's area. */
+  static Vec2 centroid(SectionOutline outline) {
+    Vec2 near = Pieces.start(outline.regions().get(0).outer().pieces().get(0));
+    return near.plus(about(outline, near).times(1 / outline.area()));
+  }
+
+  private static Vec2 of(Ring ring, Vec2 about) {
+    double x = 0;
+    double y = 0;
+    for (Segment2 piece : ring.pieces()) {
+      x += integral(piece, about, t -> t.p().x() * t.p().x() * t.d().y());
+      y -= integral(piece, about, t -> t.p().y() * t.p().y() * t.d().x());
+    }
+    return new Vec2(0.5 * x, 0.5 * y);
+  }
+
+  private record At(Vec2 p, Vec2 d) {}
+
+  private static double integral(Segment2 piece, Vec2 about, ToDoubleFunction<At> f) {
+    int panels = piece instanceof Segment2.Line ? 1 : PANELS;
+    return Quadrature.integrate(
+        t -> f.applyAsDouble(new At(Pieces.at(piece, t).minus(about), Pieces.slope(piece, t))),
+        Pieces.first(piece),
+        Pieces.last(piece),
+        panels);
+  }
+}
