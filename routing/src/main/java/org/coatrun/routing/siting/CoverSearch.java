@@ -53,6 +53,21 @@ public final class CoverSearch {
     return new CoverSearch(problem, mostNodes).run(mostMachines);
   }
 
+  /** For each machine spot, what no cover from it alone counts for less than. */
+  static double[] spotBounds(CoverProblem problem) {
+    if (problem.options().isEmpty()) {
+      return new double[problem.machineCost().length];
+    }
+    var search = new CoverSearch(problem, 1);
+    List<List<Integer>> sets = SpotSets.upTo(1, problem.machineCost().length);
+    List<Integer> first = search.firstSet(sets);
+    Node root = search.improved(search.node(first, search.startPrices()), ROOT_STEPS);
+    search.screen(sets, first, root);
+    double[] bound = new double[problem.machineCost().length];
+    search.queue.forEach(n -> bound[n.spots().get(0)] = n.bound());
+    return bound;
+  }
+
   private CoverResult run(int mostMachines) {
     List<List<Integer>> sets = SpotSets.upTo(mostMachines, problem.machineCost().length);
     List<Integer> first = firstSet(sets);

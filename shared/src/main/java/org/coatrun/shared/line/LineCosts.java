@@ -43,6 +43,6 @@ public record LineCosts(
 
   /** Defaults in dollars (common practice). */
   public static LineCosts commonPractice() {
-    return new LineCosts(2400, 600, 90, 22, 3, 1.2, 12, 8);
+    return new LineCosts(2400, 600, 90, 22, 3, 0.15, 12, 8);
   }
 }

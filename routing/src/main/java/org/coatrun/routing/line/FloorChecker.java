@@ -1,0 +1,142 @@
+package org.coatrun.routing.line;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import org.coatrun.shared.line.EquivalentLength;
+import org.coatrun.shared.line.FloorCheck;
+import org.coatrun.shared.line.FloorOutline;
+import org.coatrun.shared.line.LineRequest;
+import org.coatrun.shared.line.MachineSpot;
+import org.coatrun.shared.line.Region;
+import org.coatrun.shared.line.Route;
+import org.coatrun.shared.rules.Ventilation;
+import org.coatrun.shared.rules.VoltageDrop;
+import org.coatrun.shared.rules.WaterLine;
+import org.coatrun.shared.units.Length;
+import org.coatrun.shared.units.Pressure;
+import org.coatrun.shared.units.Volume;
+
+/** Fills in the engineer's sheet of a floor. */
+final class FloorChecker {
+
+  private final LineRequest request;
+
+  FloorChecker(LineRequest request) {
+    this.request = request;
+  }
+
+  /**
+   * @param spot the machine that feeds the floor; the lowest where there are several
+   * @param routes all lines to the floor, at least one
+   * @param byHose longest line to the floor by hose alone, where there is such a way
+   * @param highest highest steel over the floor
+   */
+  FloorCheck check(
+      int floor, MachineSpot spot, List<Route> routes, OptionalDouble byHose, Length highest) {
+    FloorOutline outline = request.floors().get(floor);
+    Length rise = outline.elevation().minus(request.floors().get(spot.floor()).elevation());
+    int storeys = Math.abs(floor - spot.floor());
+    Pressure pump = pumpPressure(rise.plus(highest), most(routes, Route::length));
+    return new FloorCheck(
+        rise,
+        storeys,
+        most(routes, Route::flexible),
+        most(routes, Route::pipe),
+        routes.stream().mapToInt(Route::bends).max().orElse(0),
+        standpipe(Length.ofMetres(Math.abs(rise.metres())), storeys, byHose),
+        equivalent(routes),
+        pump,
+        request.utilities().supply().map(s -> s.compareTo(pump) < 0),
+        feederDrop(spot),
+        fans(outline),
+        notes(routes, rise));
+  }
+
+  /** Why the limits ask for standpipe; empty where hose will do. */
+  private List<String> standpipe(Length rise, int storeys, OptionalDouble byHose) {
+    var reasons = new ArrayList<String>();
+    if (!request.limits().hoseMayRise(rise, 0)) {
+      reasons.add(feet("the rise of %.1f ft is over %.1f ft", rise, request.limits().hoseRise()));
+    }
+    if (storeys > request.limits().hoseStoreys()) {
+      reasons.add(storeys + " storeys are more than " + request.limits().hoseStoreys());
+    }
+    if (byHose.isPresent()) {
+      Length hose = Length.ofMetres(byHose.getAsDouble());
+      if (!request.limits().flexibleAllowed(hose)) {
+        reasons.add(
+            feet(
+                "by hose alone the line would be %.1f ft, over %.1f ft",
+                hose, request.limits().flexible()));
+      }
+    }
+    return reasons;
+  }
+
+  private static String feet(String sentence, Length a, Length b) {
+    return String.format(Locale.ROOT, sentence, a.feet(), b.feet());
+  }
+
+  private static Length most(List<Route> routes, Function<Route, Length> of) {
+    return routes.stream().map(of).max(Comparator.naturalOrder()).orElse(Length.ZERO);
+  }
+
+  private EquivalentLength equivalent(List<Route> routes) {
+    return routes.stream()
+        .map(r -> EquivalentLengths.of(r, request.stock().inside()))
+        .max(Comparator.comparing(EquivalentLength::quick))
+        .orElseThrow();
+  }
+
+  /** Nozzle + lift to the highest steel + friction in water hose that runs along the line. */
+  private Pressure pumpPressure(Length lift, Length line) {
+    var u = request.utilities();
+    Pressure friction = WaterLine.friction(u.waterFlow(), u.waterHose(), u.roughness(), line);
+    return WaterLine.atPump(u.nozzle(), lift, friction);
+  }
+
+  private OptionalDouble feederDrop(MachineSpot spot) {
+    var u = request.utilities();
+    if (u.feeder().isEmpty() || request.site().power().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    var from = request.site().power().get();
+    double square = Math.abs(from.x() - spot.at().x()) + Math.abs(from.y() - spot.at().y());
+    double drop = VoltageDrop.threePhase(u.amperes(), u.feeder().get(), Length.ofMetres(square));
+    return OptionalDouble.of(VoltageDrop.percent(drop, u.volts()));
+  }
+
+  private List<FloorCheck.Fan> fans(FloorOutline floor) {
+    double changes = request.utilities().airChanges();
+    if (!floor.spaces().isEmpty()) {
+      return floor.spaces().stream()
+          .map(s -> new FloorCheck.Fan(s.name(), Ventilation.fan(s.volume(), changes)))
+          .toList();
+    }
+    double area = floor.plate().stream().mapToDouble(Region::area).sum();
+    Volume air = Volume.ofCubicMetres(area * floor.height().metres());
+    return List.of(new FloorCheck.Fan("the whole floor", Ventilation.fan(air, changes)));
+  }
+
+  private List<String> notes(List<Route> routes, Length rise) {
+    var notes = new ArrayList<String>();
+    Optional<Length> rated = request.limits().machineEquivalent();
+    EquivalentLength longest = equivalent(routes);
+    if (rated.isPresent() && rated.get().compareTo(longest.quick()) < 0) {
+      notes.add(
+          feet(
+              "equivalent length %.0f ft by the quick rule is over the machine's %.0f ft: an"
+                  + " indication",
+              longest.quick(), rated.get()));
+    }
+    if (rise.metres() < 0) {
+      notes.add("the work lies below the machine: material falls in the line");
+    }
+    return notes;
+  }
+}

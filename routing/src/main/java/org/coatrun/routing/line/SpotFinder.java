@@ -1,0 +1,126 @@
+package org.coatrun.routing.line;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.coatrun.routing.floor.FreeArea;
+import org.coatrun.shared.line.FloorOutline;
+import org.coatrun.shared.line.KeepOut;
+import org.coatrun.shared.line.LineRequest;
+import org.coatrun.shared.line.MachineSpot;
+import org.coatrun.shared.line.Region;
+import org.coatrun.shared.shape.Vec2;
+import org.coatrun.shared.units.Length;
+
+/**
+ * Looks for machine spots on the machine's floor: room for machine and bags, near trucks, power and
+ * water as far as these are known.
+ */
+final class SpotFinder {
+
+  /** More spots than these add nothing that the line would notice. */
+  private static final int MOST = 40;
+
+  private final LineRequest request;
+  private final FloorOutline floor;
+
+  SpotFinder(LineRequest request) {
+    this.request = request;
+    this.floor = request.floors().get(request.machineFloor());
+  }
+
+  /**
+   * At most forty spots, the cheapest to serve first, then from south to north and west to east.
+   */
+  List<MachineSpot> find() {
+    List<Region> keepOuts =
+        request.keepOuts().stream()
+            .filter(k -> k.storey().equals(floor.storey()))
+            .map(KeepOut::region)
+            .toList();
+    Length half = request.site().room().times(0.5);
+    FreeArea room = FreeArea.of(floor, keepOuts, half);
+    List<Vec2> places = places(room);
+    var spots = new ArrayList<MachineSpot>();
+    for (Vec2 at : places) {
+      spots.add(spot("M" + (spots.size() + 1), at));
+    }
+    return spots;
+  }
+
+  private List<Vec2> places(FreeArea room) {
+    for (double step = request.site().room().metres(); ; step *= 1.25) {
+      List<Vec2> places = lattice(room, step);
+      if (places.size() <= MOST) {
+        places.sort(
+            Comparator.comparingDouble(this::service)
+                .thenComparingDouble(Vec2::y)
+                .thenComparingDouble(Vec2::x));
+        return places;
+      }
+    }
+  }
+
+  /** Free lattice points and the corners of the room's area, which lie nearest to its walls. */
+  private static List<Vec2> lattice(FreeArea room, double step) {
+    var places = new ArrayList<Vec2>();
+    for (Region r : room.regions()) {
+      for (Vec2 corner : r.outline()) {
+        addApart(places, corner, step);
+      }
+      double x0 = r.outline().stream().mapToDouble(Vec2::x).min().orElse(0);
+      double x1 = r.outline().stream().mapToDouble(Vec2::x).max().orElse(0);
+      double y0 = r.outline().stream().mapToDouble(Vec2::y).min().orElse(0);
+      double y1 = r.outline().stream().mapToDouble(Vec2::y).max().orElse(0);
+      for (double y = y0; y <= y1; y += step) {
+        for (double x = x0; x <= x1; x += step) {
+          Optional<Vec2> at = room.nearest(new Vec2(x, y), Length.ofMillimetres(1));
+          at.ifPresent(p -> addApart(places, p, step));
+        }
+      }
+    }
+    return places;
+  }
+
+  private static void addApart(List<Vec2> places, Vec2 p, double step) {
+    if (places.stream().allMatch(q -> q.distance(p) > 0.9 * step)) {
+      places.add(p);
+    }
+  }
+
+  private MachineSpot spot(String name, Vec2 at) {
+    var needs = new ArrayList<String>();
+    request.site().power().ifPresent(p -> needs.add(need("power", at, p)));
+    request.site().water().ifPresent(p -> needs.add(need("water", at, p)));
+    nearestTruck(at).ifPresent(p -> needs.add(need("trucks", at, p)));
+    if (!underCover(at)) {
+      needs.add("no slab over it: a cover against the weather for machine and bags");
+    }
+    return new MachineSpot(name, request.machineFloor(), at, service(at), needs);
+  }
+
+  private static String need(String what, Vec2 at, Vec2 from) {
+    return String.format(
+        Locale.ROOT, "%s %.0f ft away", what, Length.ofMetres(at.distance(from)).feet());
+  }
+
+  private boolean underCover(Vec2 at) {
+    return request.floors().stream()
+        .skip(request.machineFloor() + 1L)
+        .anyMatch(f -> f.plate().stream().anyMatch(p -> p.contains(at)));
+  }
+
+  /** What haul and feeders cost at this place. */
+  private double service(Vec2 at) {
+    double haul = request.costs().haulPerMetre() * nearestTruck(at).map(at::distance).orElse(0.0);
+    double power = request.site().power().map(at::distance).orElse(0.0);
+    double water = request.site().water().map(at::distance).orElse(0.0);
+    return haul + request.costs().feederPerMetre() * (power + water);
+  }
+
+  private Optional<Vec2> nearestTruck(Vec2 at) {
+    return request.site().truckAccess().stream().min(Comparator.comparingDouble(at::distance));
+  }
+}

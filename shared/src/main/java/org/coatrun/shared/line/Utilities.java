@@ -1,0 +1,58 @@
+package org.coatrun.shared.line;
+
+import java.util.Objects;
+import java.util.Optional;
+import org.coatrun.shared.rules.Conductor;
+import org.coatrun.shared.units.FlowRate;
+import org.coatrun.shared.units.Length;
+import org.coatrun.shared.units.Pressure;
+
+/**
+ * Water, power and air as the job has them.
+ *
+ * @param nozzle least water pressure at the nozzle
+ * @param waterFlow water at the nozzle
+ * @param waterHose inside diameter of the water hose
+ * @param roughness Hazen–Williams C of the water hose
+ * @param supply pressure of the site's water, where known
+ * @param feeder conductor of the feeder to the machine, where known
+ * @param amperes load of the machine
+ * @param volts between phases
+ * @param airChanges an hour, until cured
+ */
+public record Utilities(
+    Pressure nozzle,
+    FlowRate waterFlow,
+    Length waterHose,
+    double roughness,
+    Optional<Pressure> supply,
+    Optional<Conductor> feeder,
+    double amperes,
+    double volts,
+    double airChanges) {
+
+  public Utilities {
+    Objects.requireNonNull(supply);
+    Objects.requireNonNull(feeder);
+    if (waterHose.metres() <= 0 || roughness <= 0 || volts <= 0 || amperes < 0 || airChanges < 0) {
+      throw new IllegalArgumentException("water, power or air below what can be");
+    }
+  }
+
+  /**
+   * 65 psi at the nozzle and four air changes an hour; 5 gal/min through 3/4 in plastic hose, 40 A
+   * at 480 V (common practice); supply and feeder not known.
+   */
+  public static Utilities commonPractice() {
+    return new Utilities(
+        Pressure.ofPsi(65),
+        FlowRate.ofGallonsPerMinute(5),
+        Length.ofInches(0.75),
+        150,
+        Optional.empty(),
+        Optional.empty(),
+        40,
+        480,
+        4);
+  }
+}
