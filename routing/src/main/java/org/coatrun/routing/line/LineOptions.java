@@ -59,7 +59,7 @@ final class LineOptions {
   }
 
   private void addRises(int m, int r, Optional<GroundWay> way) {
-    if (way.isEmpty() || way.get().flexible() > request.limits().flexible().metres()) {
+    if (way.isEmpty()) {
       return;
     }
     int f = spots.get(m).floor();

@@ -178,7 +178,9 @@ public final class LinePlanner {
         routes.add(
             new NoRoute(NoRoute.Limit.NO_MACHINE, Length.ZERO, "there is no place for a machine"));
       } else {
-        routes.add(misses.of(cell, model.floorClasses().get(a.floorClass()), used));
+        List<Integer> by =
+            used.isEmpty() ? IntStream.range(0, spots.size()).boxed().toList() : used;
+        routes.add(misses.of(cell, model.floorClasses().get(a.floorClass()), by));
       }
     }
     return routes;

@@ -35,7 +35,7 @@ final class Misses {
   }
 
   /**
-   * @param used the machine spots of the plan
+   * @param used the machine spots of the plan, or all where it uses none
    */
   NoRoute of(WorkCell cell, FloorClass c, List<Integer> used) {
     Target target = sites.of(cell.floor()).target(cell.at());

@@ -34,11 +34,12 @@ public final class CoverSearch {
   private CoverSearch(CoverProblem problem, int mostNodes) {
     this.problem = problem;
     this.mostNodes = mostNodes;
-    byMachine = byMachine(problem);
     coverage = new Coverage(problem);
+    byMachine = byMachine();
     bounder = new Bounder(problem, coverage);
     evaluator = new Evaluator(problem, mostNodes);
     improver = new Improver(evaluator);
+    best = evaluator.value(new BitSet(), true); // to cover nothing is always open to us
   }
 
   /**
@@ -116,13 +117,16 @@ public final class CoverSearch {
     return spots.stream().flatMap(m -> byMachine.get(m).stream()).sorted().toList();
   }
 
-  private static List<List<Integer>> byMachine(CoverProblem problem) {
+  /** The options of each machine; one that covers nothing has no place in any cover. */
+  private List<List<Integer>> byMachine() {
     var lists = new ArrayList<List<Integer>>();
     for (int m = 0; m < problem.machineCost().length; m++) {
       lists.add(new ArrayList<>());
     }
     for (int j = 0; j < problem.options().size(); j++) {
-      lists.get(problem.options().get(j).machine()).add(j);
+      if (!coverage.of(j).isEmpty()) {
+        lists.get(problem.options().get(j).machine()).add(j);
+      }
     }
     return lists;
   }
@@ -252,7 +256,7 @@ public final class CoverSearch {
   }
 
   private void offer(Evaluator.Valued found) {
-    if (best == null || found.objective() < best.objective() - SAME) {
+    if (found.objective() < best.objective() - SAME) {
       best = found;
     }
   }
