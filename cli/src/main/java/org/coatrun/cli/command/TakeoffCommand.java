@@ -1,14 +1,21 @@
 package org.coatrun.cli.command;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.ExitCode;
 import org.coatrun.cli.console.Progress;
 import org.coatrun.cli.output.OutputFolder;
+import org.coatrun.cli.page.TakeoffPage;
+import org.coatrun.cli.report.Basis;
 import org.coatrun.cli.report.TakeoffFiles;
 import org.coatrun.cli.report.TakeoffScreen;
 import org.coatrun.geometry.surface.SurfaceOptions;
 import org.coatrun.geometry.surface.SurfaceTakeoff;
+import org.coatrun.geometry.view.ElementMesh;
 import org.coatrun.shared.estimate.Takeoff;
 import org.coatrun.shared.estimate.TakeoffAssembly;
 import org.coatrun.shared.model.Building;
@@ -23,11 +30,16 @@ import picocli.CommandLine.Option;
     header = "Account for every steel element and deck: surfaces, weight, section factor.",
     description = {
       "",
-      "Writes members.csv, decks.csv, findings.csv, takeoff.json and basis.txt, all of them or"
-          + " none, and shows the steel by storey and section.",
+      "Writes members.csv, decks.csv, findings.csv, takeoff.json, basis.txt and report.html, a page"
+          + " to look at, all of them or none, and shows the steel by storey and section.",
       ""
     })
 final class TakeoffCommand extends Subcommand {
+
+  private static final int MOST_DRAWN = 20_000;
+  private static final String NOT_DRAWN =
+      "report.html is not written for models of more than 20,000 members and decks; the tables are"
+          + " complete.";
 
   @Mixin private ModelOptions models;
 
@@ -45,8 +57,16 @@ final class TakeoffCommand extends Subcommand {
   ExitCode run() throws CommandFailure {
     try (OutputFolder folder = OutputFolder.open(out)) {
       Building building = models.read(Progress.on(err()));
-      Takeoff takeoff = TakeoffAssembly.assemble(building, measure(building));
+      List<ElementMesh> meshes = Collections.synchronizedList(new ArrayList<>());
+      Takeoff takeoff = TakeoffAssembly.assemble(building, measure(building, meshes));
       TakeoffFiles.write(folder, takeoff);
+      if (isDrawn(building)) {
+        String units = models.units(building).name().toLowerCase(Locale.ROOT);
+        folder.write(
+            "report.html", w -> w.write(TakeoffPage.html(takeoff, meshes, units, Basis.LINES)));
+      } else {
+        err().println(NOT_DRAWN);
+      }
       folder.publish();
       TakeoffScreen.print(out(), takeoff, models.units(building));
       out().println("Written to " + out);
@@ -55,12 +75,20 @@ final class TakeoffCommand extends Subcommand {
     }
   }
 
-  private Surfaces measure(Building building) {
+  private static boolean isDrawn(Building building) {
+    return building.members().size() + building.decks().size() <= MOST_DRAWN;
+  }
+
+  private Surfaces measure(Building building, List<ElementMesh> meshes) {
+    SurfaceOptions options = SurfaceOptions.defaults();
+    if (isDrawn(building)) {
+      options = options.withMeshes(meshes::add);
+    }
     Progress progress = Progress.on(err());
     try {
       return SurfaceTakeoff.measure(
           building,
-          SurfaceOptions.defaults(),
+          options,
           (done, total) -> progress.at("Measuring", total == 0 ? 1 : (double) done / total));
     } finally {
       progress.done();

@@ -5,10 +5,10 @@ import java.io.Writer;
 import java.util.List;
 
 /** What the numbers of a takeoff mean, and by which rules they were found: basis.txt. */
-final class Basis {
+public final class Basis {
 
   /** One definition or rule a line. */
-  static final List<String> LINES =
+  public static final List<String> LINES =
       List.of(
           "body_m2: all faces of the element's body. body = inside + ends + holes + covered +"
               + " exposed, for each element.",

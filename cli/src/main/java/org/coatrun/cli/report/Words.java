@@ -7,12 +7,12 @@ import org.coatrun.shared.estimate.Reasons;
 import org.coatrun.shared.model.Evidence;
 
 /** Names of the model's kinds as words for reports. */
-final class Words {
+public final class Words {
 
   private Words() {}
 
   /** {@code MATERIAL_PROFILE} as {@code material profile}. */
-  static String of(Enum<?> kind) {
+  public static String of(Enum<?> kind) {
     return kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 

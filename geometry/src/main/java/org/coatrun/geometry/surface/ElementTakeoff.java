@@ -10,6 +10,7 @@ import org.coatrun.geometry.exposure.Exposure;
 import org.coatrun.geometry.section.Sections;
 import org.coatrun.geometry.solid.Box;
 import org.coatrun.geometry.solid.Kernel;
+import org.coatrun.geometry.view.ElementMesh;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.finding.FindingCode;
 import org.coatrun.shared.finding.SurfaceFinding;
@@ -68,6 +69,7 @@ final class ElementTakeoff {
               SurfaceFinding.OPEN_SHELL,
               "The surface left by its cuts does not close: " + made.gape() + " of its area."));
     }
+    options.meshes().ifPresent(m -> m.accept(ElementMesh.of(element, exposure, kernel)));
     Optional<SectionMeasure> section =
         element instanceof Member ? Sections.of(exposure, made.run(), kernel) : Optional.empty();
     Measurement m =

@@ -1,18 +1,24 @@
 package org.coatrun.geometry.surface;
 
+import java.util.Optional;
+import java.util.function.Consumer;
 import org.coatrun.geometry.exposure.ExposureOptions;
+import org.coatrun.geometry.view.ElementMesh;
 
 /**
  * How surfaces are measured.
  *
  * @param threads elements measured side by side, at least one; the result does not depend on it
  * @param exposure what counts as covered and as a hole
+ * @param meshes hears the surface of each element as triangles, from several threads, where a
+ *     picture is wanted
  */
-public record SurfaceOptions(int threads, ExposureOptions exposure) {
+public record SurfaceOptions(
+    int threads, ExposureOptions exposure, Optional<Consumer<ElementMesh>> meshes) {
 
   /** So many threads, and the stated defaults for contact and holes. */
   public SurfaceOptions(int threads) {
-    this(threads, ExposureOptions.defaults());
+    this(threads, ExposureOptions.defaults(), Optional.empty());
   }
 
   public SurfaceOptions {
@@ -24,5 +30,10 @@ public record SurfaceOptions(int threads, ExposureOptions exposure) {
   /** As many threads as the machine has processors. */
   public static SurfaceOptions defaults() {
     return new SurfaceOptions(Runtime.getRuntime().availableProcessors());
+  }
+
+  /** The same, and each element's triangles are handed over. */
+  public SurfaceOptions withMeshes(Consumer<ElementMesh> sink) {
+    return new SurfaceOptions(threads, exposure, Optional.of(sink));
   }
 }

@@ -10,6 +10,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import org.coatrun.geometry.exposure.Thing;
 import org.coatrun.geometry.frame.FrameBuilder;
@@ -17,6 +18,7 @@ import org.coatrun.geometry.frame.FrameOptions;
 import org.coatrun.geometry.frame.FramePiece;
 import org.coatrun.geometry.solid.Kernel;
 import org.coatrun.geometry.solid.Tolerance;
+import org.coatrun.geometry.view.ElementMesh;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.frame.Frame;
 import org.coatrun.shared.model.Building;
@@ -83,6 +85,7 @@ public final class SurfaceTakeoff {
               outcomes[i] = takeoff.measure(made[i], neighbours, kernel);
               progress.step(done.incrementAndGet(), total);
             });
+    options.meshes().ifPresent(sink -> standingBy(made, total, sink));
     return gathered(outcomes, frame(made));
   }
 
@@ -94,6 +97,14 @@ public final class SurfaceTakeoff {
       }
     }
     return out;
+  }
+
+  private static void standingBy(Things.Result[] made, int from, Consumer<ElementMesh> sink) {
+    for (int i = from; i < made.length; i++) {
+      if (made[i] instanceof Things.Result.Made m) {
+        sink.accept(ElementMesh.of(m.element(), m.thing()));
+      }
+    }
   }
 
   private static Frame frame(Things.Result[] made) {

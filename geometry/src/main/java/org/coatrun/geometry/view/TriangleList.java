@@ -1,0 +1,61 @@
+package org.coatrun.geometry.view;
+
+import java.util.Arrays;
+import java.util.BitSet;
+import org.coatrun.geometry.solid.Plane;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
+
+/** Gathers regions of planes as triangles. */
+final class TriangleList {
+
+  private double[] points = new double[9 * 64];
+  private final BitSet coated = new BitSet();
+  private int count;
+
+  void add(Plane plane, Geometry region, boolean side) {
+    for (int i = 0; i < region.getNumGeometries(); i++) {
+      if (region.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
+        polygon(plane, polygon, side);
+      }
+    }
+  }
+
+  private void polygon(Plane plane, Polygon polygon, boolean side) {
+    Coordinate[] ring = polygon.getExteriorRing().getCoordinates();
+    if (polygon.getNumInteriorRing() == 0 && ring.length == 4) {
+      triangle(plane, ring, side);
+      return;
+    }
+    Geometry parts = PolygonTriangulator.triangulate(polygon);
+    for (int i = 0; i < parts.getNumGeometries(); i++) {
+      triangle(plane, parts.getGeometryN(i).getCoordinates(), side);
+    }
+  }
+
+  private void triangle(Plane plane, Coordinate[] c, boolean side) {
+    if (points.length < 9 * (count + 1)) {
+      points = Arrays.copyOf(points, 2 * points.length);
+    }
+    for (int k = 0; k < 3; k++) {
+      points[9 * count + 3 * k] = plane.x(c[k].x, c[k].y);
+      points[9 * count + 3 * k + 1] = plane.y(c[k].x, c[k].y);
+      points[9 * count + 3 * k + 2] = plane.z(c[k].x, c[k].y);
+    }
+    coated.set(count++, side);
+  }
+
+  double[] points() {
+    return Arrays.copyOf(points, 9 * count);
+  }
+
+  boolean[] coated() {
+    boolean[] out = new boolean[count];
+    for (int i = 0; i < count; i++) {
+      out[i] = coated.get(i);
+    }
+    return out;
+  }
+}
