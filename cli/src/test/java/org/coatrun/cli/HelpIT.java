@@ -39,8 +39,8 @@ class HelpIT {
                 Account for every steel element and deck: surfaces, weight, section factor.
                 Usage: coatrun takeoff [-h] [--accept-truncated] [--strict] --out=DIR [--units=us|si] MODEL...
 
-                Writes members.csv, decks.csv, findings.csv, takeoff.json and basis.txt, all of them or none,
-                and shows the steel by storey and section.
+                Writes members.csv, decks.csv, findings.csv, takeoff.json, basis.txt and report.html, a page to
+                look at, all of them or none, and shows the steel by storey and section.
 
                       MODEL...             IFC files (.ifc, .ifczip) of one building: structure, architecture
                                              and others together count as one.
