@@ -159,6 +159,9 @@ function restore(saved) {
   if (saved.search) { state.query = saved.search; byId("search").value = saved.search; }
   if (saved.units === "us" || saved.units === "si") byId("units").value = saved.units;
   setSystem(byId("units").value);
+  nameStorey();
+  openList(state.tab);
+  applyCut();
   setTheme(saved.theme === "dark" || (!saved.theme && matchMedia("(prefers-color-scheme: dark)").matches) ? "dark" : "light");
   if (saved.element) choose(elements.find((e) => e.guid === saved.element || String(e.step) === saved.element) || null, true);
   if (saved.view && scene) scene.viewpoint = saved.view;

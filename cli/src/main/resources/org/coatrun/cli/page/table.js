@@ -36,7 +36,9 @@ export class Table {
     const at = this.rows.indexOf(row);
     if (at >= 0) this.page = Math.floor(at / ROWS);
     this.show();
-    this.host.querySelector('tr[aria-selected="true"]')?.scrollIntoView({ block: "nearest" });
+    // only the list scrolls: the view above it stays in sight
+    const chosen = this.host.querySelector('tr[aria-selected="true"]');
+    if (chosen) this.host.scrollTop = Math.max(0, chosen.offsetTop - this.host.clientHeight / 2);
   }
 
   show(everything = false) {
