@@ -11,5 +11,9 @@ if not defined COATRUN_JAVA (
   exit /b 1
 )
 
-"%COATRUN_JAVA%" -XX:+UseParallelGC -XX:-UsePerfData -Djdk.console=java.base %COATRUN_OPTS% -cp "%COATRUN_LIB%\*" org.coatrun.cli.Main %*
+rem A survey is over before code compiled with all effort would pay for the compiling.
+set "COATRUN_EFFORT="
+if "%~1"=="survey" set "COATRUN_EFFORT=-XX:TieredStopAtLevel=1"
+
+"%COATRUN_JAVA%" -XX:+UseParallelGC -XX:-UsePerfData -Djdk.console=java.base %COATRUN_EFFORT% %COATRUN_OPTS% -cp "%COATRUN_LIB%\*" org.coatrun.cli.Main %*
 exit /b %ERRORLEVEL%

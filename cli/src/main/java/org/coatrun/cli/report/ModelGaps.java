@@ -61,7 +61,7 @@ final class ModelGaps {
         bodiless > 0,
         Words.count(bodiless, "steel element", "steel elements") + " without a body.");
     when(
-        !steel.isEmpty() && steel.stream().noneMatch(ModelGaps::hasFireRating),
+        !steel.isEmpty() && steel.parallelStream().noneMatch(ModelGaps::hasFireRating),
         "No fire ratings on steel: the hours must come from elsewhere.");
   }
 

@@ -1,6 +1,7 @@
 package org.coatrun.ifcimport.entity;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -96,11 +97,16 @@ public final class Entity {
 
   /** The numbers of the records referred to in a list; what is no reference is passed over. */
   public long[] refIds(String attribute) {
-    return value(attribute).items().stream()
-        .map(Value::asRef)
-        .filter(OptionalLong::isPresent)
-        .mapToLong(OptionalLong::getAsLong)
-        .toArray();
+    List<Value> items = value(attribute).items();
+    long[] ids = new long[items.size()];
+    int count = 0;
+    for (Value item : items) {
+      OptionalLong id = item.asRef();
+      if (id.isPresent()) {
+        ids[count++] = id.getAsLong();
+      }
+    }
+    return Arrays.copyOf(ids, count);
   }
 
   public Optional<Entity> ref(String attribute) {

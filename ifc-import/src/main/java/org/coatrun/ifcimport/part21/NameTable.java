@@ -1,8 +1,11 @@
 package org.coatrun.ifcimport.part21;
 
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
+import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
+import java.util.Objects;
 import java.util.SplittableRandom;
 
 /**
@@ -17,17 +20,34 @@ final class NameTable {
   /** The number of a complex instance, whose name is known only when it is decoded. */
   static final int COMPLEX = 0;
 
-  /** Unforeseeable, so that no file can be made whose names all share a slot. */
-  private final int factor = new SplittableRandom().nextInt() | 1;
+  private static final VarHandle EIGHT =
+      MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
 
-  private final List<String> names = new ArrayList<>(List.of(""));
+  /** Without the bits that tell lower from upper case. */
+  private static final long CASELESS = 0xdfdfdfdfdfdfdfdfL;
+
+  /** Unforeseeable, so that no file can be made whose names all share a slot. */
+  private final long factor = new SplittableRandom().nextLong() | 1;
+
+  /** Grows by being replaced; what stands below {@link #used} never changes. */
+  private volatile String[] names = new String[64];
+
+  private volatile int used;
   private volatile Entry[] entries = new Entry[1024];
+
+  NameTable() {
+    names[COMPLEX] = "";
+    used = COMPLEX + 1;
+  }
 
   private record Entry(byte[] upper, int hash, int code) {
 
     boolean is(byte[] bytes, int from, int to, int otherHash) {
       if (hash != otherHash || upper.length != to - from) {
         return false;
+      }
+      if (Arrays.equals(upper, 0, upper.length, bytes, from, to)) {
+        return true;
       }
       for (int i = 0; i < upper.length; i++) {
         if (Ascii.upper(bytes[from + i]) != upper[i]) {
@@ -40,11 +60,7 @@ final class NameTable {
 
   /** The number of the name in {@code bytes[from, to)}, a new one if need be. */
   int code(byte[] bytes, int from, int to) {
-    int hash = 0;
-    for (int i = from; i < to; i++) {
-      hash = hash * factor + (bytes[i] & 0xdf); // without the bit that tells lower from upper case
-    }
-    hash ^= hash >>> 16;
+    int hash = hash(bytes, from, to);
     Entry[] table = entries;
     int slot = hash & (table.length - 1);
     for (Entry e = table[slot]; e != null; e = table[slot]) {
@@ -56,15 +72,38 @@ final class NameTable {
     return add(bytes, from, to, hash);
   }
 
+  /** Eight bytes at a time, as every record's name is looked up. */
+  private int hash(byte[] bytes, int from, int to) {
+    long hash = to - from;
+    int i = from;
+    for (; i + 8 <= to; i += 8) {
+      hash = mix(hash ^ ((long) EIGHT.get(bytes, i) & CASELESS));
+    }
+    long rest = 0;
+    for (; i < to; i++) {
+      rest = rest << 8 | (bytes[i] & 0xdf);
+    }
+    return (int) mix(hash ^ rest);
+  }
+
+  private long mix(long value) {
+    long mixed = value * factor;
+    return mixed ^ (mixed >>> 32);
+  }
+
   private synchronized int add(byte[] bytes, int from, int to, int hash) {
     byte[] upper = new byte[to - from];
     for (int i = 0; i < upper.length; i++) {
       upper[i] = Ascii.upper(bytes[from + i]);
     }
-    Entry found = place(entries, new Entry(upper, hash, names.size()));
-    if (found.code == names.size()) {
-      names.add(new String(upper, StandardCharsets.ISO_8859_1));
-      if (names.size() * 2 > entries.length) {
+    if (used == names.length) {
+      names = Arrays.copyOf(names, 2 * used);
+    }
+    names[used] = new String(upper, StandardCharsets.ISO_8859_1);
+    Entry found = place(entries, new Entry(upper, hash, used));
+    if (found.code == used) {
+      used = found.code + 1;
+      if (used * 2 > entries.length) {
         grow();
       }
     }
@@ -102,16 +141,16 @@ final class NameTable {
 
   /** The number of a name, or -1 where no record has it. */
   synchronized int known(String upperCase) {
-    return upperCase.isEmpty() ? -1 : names.indexOf(upperCase);
+    return upperCase.isEmpty() ? -1 : Arrays.asList(names).subList(0, used).indexOf(upperCase);
   }
 
   /** The name of a number, upper case; empty for a complex instance. */
-  synchronized String name(int code) {
-    return names.get(code);
+  String name(int code) {
+    return names[Objects.checkIndex(code, used)];
   }
 
   /** How many numbers there are. */
-  synchronized int size() {
-    return names.size();
+  int size() {
+    return used;
   }
 }

@@ -1,7 +1,6 @@
 package org.coatrun.ifcimport.part21;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.coatrun.shared.finding.FileFinding;
 
@@ -14,12 +13,17 @@ final class RecordIndex {
   private static final int LONG_RECORD = 1 << 16;
   private static final int LONGEST_RECORD = 64 << 20;
   private static final int GONE = -1;
+  private static final int HINT_SHIFT = 12;
+  private static final int[] NOT_PLAIN = {};
 
   private final Chunk[] chunks;
   private final NameTable nameTable;
 
   /** Number of the first record of each chunk, and the number of all records behind the last. */
   private final int[] firsts;
+
+  /** The chunk of each 4096th record: where the search for a record's chunk begins. */
+  private final int[] hints;
 
   private final IdTable byId;
   private final List<Integer> duplicates = new ArrayList<>();
@@ -36,6 +40,10 @@ final class RecordIndex {
       firsts[i + 1] = Math.addExact(firsts[i], this.chunks[i].count);
     }
     left = firsts[this.chunks.length];
+    hints = new int[(left >> HINT_SHIFT) + 1];
+    for (int i = 1; i < hints.length; i++) {
+      hints[i] = chunkFrom(hints[i - 1], i << HINT_SHIFT);
+    }
     byId = IdTable.of(this, this::duplicate);
   }
 
@@ -98,10 +106,24 @@ final class RecordIndex {
     return chunks[c].names[number - firsts[c]];
   }
 
+  /** The bytes of a record and what stands behind it; empty for one too long to be looked at. */
+  byte[] raw(int number, ByteSource source) {
+    int c = chunkOf(number);
+    int inside = number - firsts[c];
+    long from = chunks[c].position(inside);
+    long end = inside + 1 < chunks[c].count ? chunks[c].position(inside + 1) : chunks[c].next();
+    byte[] bytes = new byte[(int) Math.min(end - from, LONGEST_RECORD)];
+    source.read(from, bytes, 0, bytes.length);
+    return bytes;
+  }
+
   /** Decodes a record. */
   StepRecord decode(int number, ByteSource source, FaultSink faults) {
-    long from = position(number);
-    long length = end(number) - from;
+    int c = chunkOf(number);
+    Chunk chunk = chunks[c];
+    int inside = number - firsts[c];
+    long from = chunk.position(inside);
+    long length = (inside + 1 < chunk.count ? chunk.position(inside + 1) : chunk.next()) - from;
     if (length > LONG_RECORD) { // much of it may be white space or a comment behind the record
       length = new StatementScanner(source, nameTable, LONG_RECORD).endOf(from) - from;
     }
@@ -112,7 +134,27 @@ final class RecordIndex {
     }
     byte[] bytes = new byte[(int) length];
     source.read(from, bytes, 0, bytes.length);
-    return RecordParser.afterHead(bytes, faults).record(id(number));
+    int open = chunk.names[inside] > NameTable.COMPLEX ? plainHead(bytes) : -1;
+    int[] starts = open < 0 ? NOT_PLAIN : PlainRecord.starts(bytes, open);
+    return starts.length == 0
+        ? RecordParser.afterHead(bytes, faults).record(chunk.ids[inside])
+        : StepRecord.plain(chunk.ids[inside], nameTable.name(chunk.names[inside]), bytes, starts);
+  }
+
+  /** The place of the parenthesis in {@code #1=NAME(}; -1 where the head has another form. */
+  private static int plainHead(byte[] bytes) {
+    int i = 1;
+    while (i < bytes.length && Ascii.isDigit(bytes[i])) {
+      i++;
+    }
+    if (i + 1 >= bytes.length || bytes[i] != '=' || !Ascii.isNameStart(bytes[i + 1])) {
+      return -1;
+    }
+    i++;
+    while (i < bytes.length && Ascii.isName(bytes[i])) {
+      i++;
+    }
+    return i < bytes.length && bytes[i] == '(' ? i : -1;
   }
 
   /** Gives a complex instance its name. */
@@ -143,19 +185,24 @@ final class RecordIndex {
     }
     int from = groupStarts[name];
     long[] ids = new long[groupStarts[name + 1] - from];
+    int c = 0;
     for (int i = 0; i < ids.length; i++) {
-      ids[i] = id(grouped[from + i]);
+      int number = grouped[from + i]; // ascending, so that the chunks come in order
+      c = chunkFrom(Math.max(c, hints[number >> HINT_SHIFT]), number);
+      ids[i] = chunks[c].ids[number - firsts[c]];
     }
     return ids;
   }
 
   private int chunkOf(int number) {
-    int i = Arrays.binarySearch(firsts, number);
-    if (i < 0) {
-      return -i - 2;
-    }
-    while (firsts[i + 1] == number) {
-      i++; // chunks without a record share their first number with the next
+    return chunkFrom(hints[number >> HINT_SHIFT], number);
+  }
+
+  /** The chunk that holds a record, not before another chunk; those without a record are passed. */
+  private int chunkFrom(int chunk, int number) {
+    int i = chunk;
+    while (i + 1 < chunks.length && firsts[i + 1] <= number) {
+      i++;
     }
     return i;
   }

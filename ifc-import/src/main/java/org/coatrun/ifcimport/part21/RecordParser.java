@@ -44,6 +44,11 @@ final class RecordParser {
     return parser;
   }
 
+  /** The parameter that begins at a place of a plain record. */
+  static Value plainValue(byte[] bytes, int start, int end) {
+    return new RecordParser(bytes, start, end, FaultSink.NONE).value(0);
+  }
+
   private void skipHead() {
     while (pos < end && bytes[pos] != '=') {
       pos = Math.max(pos + 1, Blanks.skip(bytes, pos, end));

@@ -63,6 +63,15 @@ public final class StepFile implements AutoCloseable {
         .orElseThrow(() -> new NoSuchElementException("no record #" + id + " in " + fileName()));
   }
 
+  /**
+   * Whether a text, in upper or lower case, may stand in a record; it is not decoded. Where this
+   * says no there is no such text; it says yes also where it cannot tell.
+   */
+  public boolean mayContain(long id, String text) {
+    int number = opened.index().find(id);
+    return number >= 0 && new RawText(text).mayStandIn(opened.index().raw(number, opened.source()));
+  }
+
   /** Whether there is a record with an id. */
   public boolean contains(long id) {
     return opened.index().find(id) >= 0;
@@ -103,9 +112,9 @@ public final class StepFile implements AutoCloseable {
   }
 
   private StepRecord decode(int number, long id) {
-    long at = opened.index().position(number);
     FaultSink faults =
-        (code, sentence) -> opened.log().add(code, at, id, "#" + id + ": " + sentence);
+        (code, sentence) ->
+            opened.log().add(code, opened.index().position(number), id, "#" + id + ": " + sentence);
     return opened.index().decode(number, opened.source(), faults);
   }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * One decoded record: an id, an entity name, and its parameters in the file's order.
@@ -19,26 +20,70 @@ public final class StepRecord {
 
   private final long id;
   private final String name;
-  private final List<Value> values;
+  private final Parameters parameters;
   private final List<StepRecord> parts;
 
-  private StepRecord(long id, String name, List<Value> values, List<StepRecord> parts) {
+  private StepRecord(long id, String name, Parameters parameters, List<StepRecord> parts) {
     this.id = id;
     this.name = Objects.requireNonNull(name);
-    this.values = List.copyOf(values);
-    this.parts = List.copyOf(parts);
+    this.parameters = parameters;
+    this.parts = parts;
+  }
+
+  /** The parameters of a record, decoded already or when asked for. */
+  private interface Parameters {
+    int size();
+
+    Value get(int position);
+
+    List<Value> all();
+  }
+
+  private record Decoded(List<Value> all) implements Parameters {
+    @Override
+    public int size() {
+      return all.size();
+    }
+
+    @Override
+    public Value get(int position) {
+      return all.get(position);
+    }
+  }
+
+  /** Parameters as they stand in the file; each begins at a start, the last start is the end. */
+  private record Written(byte[] bytes, int[] starts) implements Parameters {
+    @Override
+    public int size() {
+      return starts.length - 1;
+    }
+
+    @Override
+    public Value get(int position) {
+      return RecordParser.plainValue(bytes, starts[position], starts[starts.length - 1]);
+    }
+
+    @Override
+    public List<Value> all() {
+      return IntStream.range(0, size()).mapToObj(this::get).toList();
+    }
+  }
+
+  /** A simple record in plain writing, whose parameters are decoded when asked for. */
+  static StepRecord plain(long id, String name, byte[] bytes, int[] starts) {
+    return new StepRecord(id, name, new Written(bytes, starts), List.of());
   }
 
   /** A simple record. */
   static StepRecord simple(long id, String name, List<Value> values) {
-    return new StepRecord(id, name, values, List.of());
+    return new StepRecord(id, name, new Decoded(List.copyOf(values)), List.of());
   }
 
   /** A complex instance of at least one part. */
   static StepRecord complex(long id, List<StepRecord> parts) {
     String name = parts.stream().map(StepRecord::name).collect(Collectors.joining("+"));
-    List<Value> all = parts.stream().flatMap(p -> p.values.stream()).toList();
-    return new StepRecord(id, name, all, parts);
+    List<Value> all = parts.stream().flatMap(p -> p.values().stream()).toList();
+    return new StepRecord(id, name, new Decoded(all), List.copyOf(parts));
   }
 
   /** The instance number. */
@@ -53,12 +98,12 @@ public final class StepRecord {
 
   /** How many parameters stand in the file. */
   public int size() {
-    return values.size();
+    return parameters.size();
   }
 
   /** All parameters, in the file's order. */
   public List<Value> values() {
-    return values;
+    return parameters.all();
   }
 
   /**
@@ -70,7 +115,7 @@ public final class StepRecord {
     if (position < 0) {
       throw new IndexOutOfBoundsException("a record has no position " + position);
     }
-    return position < values.size() ? values.get(position) : OMITTED;
+    return position < parameters.size() ? parameters.get(position) : OMITTED;
   }
 
   /** The parts of a complex instance; empty for a simple one. */
@@ -117,17 +162,17 @@ public final class StepRecord {
     return other instanceof StepRecord r
         && id == r.id
         && name.equals(r.name)
-        && values.equals(r.values)
+        && values().equals(r.values())
         && parts.equals(r.parts);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(id, name, values);
+    return Objects.hash(id, name, values());
   }
 
   @Override
   public String toString() {
-    return "#" + id + "=" + name + values;
+    return "#" + id + "=" + name + values();
   }
 }

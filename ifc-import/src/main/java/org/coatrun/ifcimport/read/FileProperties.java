@@ -8,9 +8,11 @@ import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import org.coatrun.ifcimport.entity.BrokenRecordException;
 import org.coatrun.ifcimport.entity.Entity;
+import org.coatrun.ifcimport.entity.IfcModel;
 import org.coatrun.ifcimport.entity.UnitReader;
 import org.coatrun.ifcimport.entity.Units;
 import org.coatrun.ifcimport.part21.Value;
+import org.coatrun.ifcimport.schema.EntityType;
 import org.coatrun.shared.model.Properties;
 
 /** Properties and quantities of one element, its own before its type's; read when asked for. */
@@ -18,6 +20,8 @@ final class FileProperties implements Properties {
 
   private static final double SAME = 1e-6;
   private static final int MOST_NESTED = 5;
+
+  private record Quantity(String name, double value) {}
 
   private final SourceFile file;
   private final long element;
@@ -45,28 +49,42 @@ final class FileProperties implements Properties {
 
   private Optional<String> textIn(long set, String name) {
     try {
-      Entity entity = file.model().get(set);
-      return entity.isA("IfcPropertySet")
-          ? textAmong(entity.refs("HasProperties"), name, 0)
+      return file.model().isA(set, "IfcPropertySet")
+          ? textAmong(file.model().get(set), name, 0)
           : Optional.empty();
     } catch (BrokenRecordException e) {
       return Optional.empty();
     }
   }
 
-  private static Optional<String> textAmong(List<Entity> properties, String name, int depth) {
-    for (Entity p : properties) {
+  private Optional<String> textAmong(Entity set, String name, int depth) {
+    for (Entity p : mightBear(name, set)) {
       Optional<String> found = Optional.empty();
       if (p.text("Name").trim().equalsIgnoreCase(name)) {
         found = valueOf(p);
       } else if (p.isA("IfcComplexProperty") && depth < MOST_NESTED) {
-        found = textAmong(p.refs("HasProperties"), name, depth + 1);
+        found = textAmong(p, name, depth + 1);
       }
       if (found.isPresent()) {
         return found;
       }
     }
     return Optional.empty();
+  }
+
+  /** Those properties of a set that may bear the name or hold one that does: few are decoded. */
+  private List<Entity> mightBear(String name, Entity set) {
+    IfcModel model = file.model();
+    var all = new ArrayList<Entity>();
+    for (Value item : set.value("HasProperties").items()) {
+      long id = item.asRef().orElseThrow(() -> set.broken("something is no property"));
+      EntityType type =
+          model.typeOf(id).orElseThrow(() -> set.broken("a property is missing or unknown"));
+      if (type.isA("IfcComplexProperty") || model.file().mayContain(id, name)) {
+        all.add(model.get(id));
+      }
+    }
+    return all;
   }
 
   private static Optional<String> valueOf(Entity p) {
@@ -106,9 +124,15 @@ final class FileProperties implements Properties {
         : OptionalDouble.of(all.get(0));
   }
 
-  /** Whether the sets of the element give this quantity more than once and not alike. */
-  boolean contradictsItself(String name) {
-    return contradict(quantities(name));
+  /** Those of the named quantities that the element's sets give more than once and not alike. */
+  List<String> contradictions(List<String> names) {
+    var all = new ArrayList<Quantity>();
+    sets().forEach(set -> addQuantities(set, names, all));
+    return names.stream().filter(n -> contradict(values(all, n))).toList();
+  }
+
+  private static List<Double> values(List<Quantity> all, String name) {
+    return all.stream().filter(q -> q.name.equalsIgnoreCase(name)).map(q -> q.value).toList();
   }
 
   /** Whether there is more than one set, so that they could contradict each other. */
@@ -121,16 +145,16 @@ final class FileProperties implements Properties {
   }
 
   private List<Double> quantities(String name) {
-    var all = new ArrayList<Double>();
-    sets().forEach(set -> addQuantities(set, name, all));
-    return all;
+    var all = new ArrayList<Quantity>();
+    sets().forEach(set -> addQuantities(set, List.of(name), all));
+    return values(all, name);
   }
 
-  private void addQuantities(long set, String name, List<Double> all) {
+  private void addQuantities(long set, List<String> names, List<Quantity> all) {
     try {
       Entity entity = file.model().get(set);
       if (entity.isA("IfcElementQuantity")) {
-        addAmong(entity.refs("Quantities"), name, all, 0);
+        addAmong(entity.refs("Quantities"), names, all, 0);
       }
     } catch (BrokenRecordException e) {
       // A broken set says nothing; the record's own fault is a finding of the file.
@@ -138,13 +162,29 @@ final class FileProperties implements Properties {
     }
   }
 
-  private void addAmong(List<Entity> quantities, String name, List<Double> all, int depth) {
+  private void addAmong(
+      List<Entity> quantities, List<String> names, List<Quantity> all, int depth) {
     for (Entity q : quantities) {
       if (q.isA("IfcPhysicalComplexQuantity") && depth < MOST_NESTED) {
-        addAmong(q.refs("HasQuantities"), name, all, depth + 1);
-      } else if (q.text("Name").trim().equalsIgnoreCase(name)) {
-        q.number(Units.valueAttribute(q.kind())).ifPresent(v -> all.add(v * scale(q)));
+        addAmong(q.refs("HasQuantities"), names, all, depth + 1);
+      } else {
+        String own = q.text("Name").trim();
+        if (names.stream().anyMatch(own::equalsIgnoreCase)) {
+          add(own, q, all);
+        }
       }
+    }
+  }
+
+  private void add(String name, Entity q, List<Quantity> all) {
+    OptionalDouble value = q.number(Units.valueAttribute(q.kind()));
+    try {
+      if (value.isPresent()) {
+        all.add(new Quantity(name, value.getAsDouble() * scale(q)));
+      }
+    } catch (BrokenRecordException e) {
+      // Its unit cannot be read: this quantity says nothing, and keeps no other from speaking.
+      return;
     }
   }
 

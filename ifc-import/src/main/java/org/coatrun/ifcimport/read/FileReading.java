@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.coatrun.shared.finding.ModelFinding;
 import org.coatrun.shared.model.Deck;
@@ -18,9 +17,6 @@ import org.coatrun.shared.model.Storey;
 
 /** Reads all that one open file gives. */
 final class FileReading {
-
-  /** Twenty-two digits of base 64; the first holds two bits only. */
-  private static final Pattern GUID = Pattern.compile("[0-3][0-9A-Za-z_$]{21}");
 
   private final SourceFile file;
   private final Workers workers;
@@ -96,11 +92,26 @@ final class FileReading {
     }
   }
 
+  /** Twenty-two digits of base 64; the first holds two bits only. */
+  private static boolean isWellFormed(String guid) {
+    if (guid.length() != 22 || guid.charAt(0) < '0' || guid.charAt(0) > '3') {
+      return false;
+    }
+    for (int i = 1; i < guid.length(); i++) {
+      char c = guid.charAt(i);
+      boolean letter = (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
+      if (!letter && (c < '0' || c > '9') && c != '_' && c != '$') {
+        return false;
+      }
+    }
+    return true;
+  }
+
   private void sayOfGuids(FilePart part) {
-    Map<String, Long> first = new HashMap<>();
     List<Element> all = new ArrayList<>();
     Stream.of(part.members(), part.decks(), part.slabs(), part.walls(), part.spaces())
         .forEach(all::addAll);
+    Map<String, Long> first = new HashMap<>(2 * all.size());
     for (Element e : all) {
       String guid = e.identity().guid();
       Long other = first.putIfAbsent(guid, e.id().step());
@@ -112,7 +123,7 @@ final class FileReading {
                 guid,
                 "#" + e.id().step() + " and #" + other + " bear the same GlobalId.");
       }
-      if (!GUID.matcher(guid).matches()) {
+      if (!isWellFormed(guid)) {
         file.findings()
             .add(
                 ModelFinding.MALFORMED_GUID,

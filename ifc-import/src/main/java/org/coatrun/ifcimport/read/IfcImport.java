@@ -48,7 +48,7 @@ public final class IfcImport {
     var parts = new ArrayList<FilePart>();
     for (Path file : files) {
       progress.step("opening " + file.getFileName(), sources.size(), files.size());
-      var source = new SourceFile(sources.size(), open(file, options), origin);
+      var source = new SourceFile(sources.size(), open(file, options), origin, workers);
       sources.add(source);
       progress.step("reading " + file.getFileName(), parts.size(), files.size());
       parts.add(new FileReading(source, workers).read());
@@ -66,7 +66,8 @@ public final class IfcImport {
    * @throws org.coatrun.ifcimport.part21.ModelFileException where the file is no model
    */
   public static List<Profile> profiles(Path file, ImportOptions options) {
-    var source = new SourceFile(0, open(file, options), new Origin());
+    var source =
+        new SourceFile(0, open(file, options), new Origin(), new Workers(options.threads()));
     var profiles = new ArrayList<Profile>();
     for (long id : source.model().idsOf("IfcProfileDef")) {
       source

@@ -216,15 +216,13 @@ final class MemberReader {
               what + " is of steel and of something else.");
     }
     if (properties.hasSeveralSets()) {
-      for (String q : CHECKED_QUANTITIES) {
-        if (properties.contradictsItself(q)) {
-          file.findings()
-              .add(
-                  ModelFinding.CONTRADICTORY_QUANTITY,
-                  id,
-                  guid,
-                  what + " has two values for " + q + ".");
-        }
+      for (String q : properties.contradictions(CHECKED_QUANTITIES)) {
+        file.findings()
+            .add(
+                ModelFinding.CONTRADICTORY_QUANTITY,
+                id,
+                guid,
+                what + " has two values for " + q + ".");
       }
     }
   }

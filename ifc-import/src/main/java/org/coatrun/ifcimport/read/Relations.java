@@ -1,6 +1,6 @@
 package org.coatrun.ifcimport.read;
 
-import java.util.function.Consumer;
+import java.util.function.Function;
 import org.coatrun.ifcimport.entity.BrokenRecordException;
 import org.coatrun.ifcimport.entity.Entity;
 import org.coatrun.ifcimport.entity.IfcModel;
@@ -10,6 +10,7 @@ final class Relations {
 
   private final IfcModel model;
   private final FindingSink findings;
+  private final Workers workers;
 
   final LongMultimap structureOf = new LongMultimap();
   final LongMultimap wholeOf = new LongMultimap();
@@ -22,8 +23,9 @@ final class Relations {
   final LongMultimap propertiesOf = new LongMultimap();
   final LongMultimap profilePropertiesOf = new LongMultimap();
 
-  Relations(IfcModel model, FindingSink findings) {
+  Relations(IfcModel model, FindingSink findings, Workers workers) {
     this.model = model;
+    this.workers = workers;
     this.findings = findings;
     many("IfcRelContainedInSpatialStructure", "RelatedElements", "RelatingStructure", structureOf);
     parts("IfcRelAggregates");
@@ -41,46 +43,55 @@ final class Relations {
         profilePropertiesOf);
   }
 
-  private void each(String kind, Consumer<Entity> work) {
-    for (long id : model.idsOf(kind)) {
-      try {
-        work.accept(model.get(id));
-      } catch (BrokenRecordException e) {
-        findings.broken(e);
+  /** What one relation ties to what. */
+  private record Links(long[] from, long[] to) {}
+
+  /** Decodes on several threads, and files in the order of the numbers. */
+  private void each(String kind, Function<Entity, Links> read, LinkSink sink) {
+    for (Links links : workers.map(model.idsOf(kind), id -> links(id, read))) {
+      for (long from : links.from) {
+        for (long to : links.to) {
+          sink.link(from, to);
+        }
       }
     }
   }
 
+  private interface LinkSink {
+    void link(long from, long to);
+  }
+
+  /** Null where the relation makes no sense. */
+  private Links links(long id, Function<Entity, Links> read) {
+    try {
+      return read.apply(model.get(id));
+    } catch (BrokenRecordException e) {
+      findings.broken(e);
+      return null;
+    }
+  }
+
   private void many(String kind, String related, String relating, LongMultimap into) {
-    each(
-        kind,
-        r -> {
-          long to = r.refId(relating).orElseThrow(() -> r.broken(relating + " is missing"));
-          for (long from : r.refIds(related)) {
-            into.put(from, to);
-          }
-        });
+    each(kind, r -> new Links(r.refIds(related), needed(r, relating)), into::put);
+  }
+
+  private static long[] needed(Entity relation, String attribute) {
+    return new long[] {
+      relation.refId(attribute).orElseThrow(() -> relation.broken(attribute + " is missing"))
+    };
   }
 
   private void one(String kind, String key, String value, LongMultimap into) {
-    each(
-        kind,
-        r ->
-            into.put(
-                r.refId(key).orElseThrow(() -> r.broken(key + " is missing")),
-                r.refId(value).orElseThrow(() -> r.broken(value + " is missing"))));
+    each(kind, r -> new Links(needed(r, key), needed(r, value)), into::put);
   }
 
   private void parts(String kind) {
     each(
         kind,
-        r -> {
-          long whole =
-              r.refId("RelatingObject").orElseThrow(() -> r.broken("RelatingObject is missing"));
-          for (long part : r.refIds("RelatedObjects")) {
-            wholeOf.put(part, whole);
-            partsOf.put(whole, part);
-          }
+        r -> new Links(needed(r, "RelatingObject"), r.refIds("RelatedObjects")),
+        (whole, part) -> {
+          wholeOf.put(part, whole);
+          partsOf.put(whole, part);
         });
   }
 
@@ -94,11 +105,8 @@ final class Relations {
               several.length > 0
                   ? several
                   : r.refId("RelatingPropertyDefinition").stream().toArray();
-          for (long from : r.refIds("RelatedObjects")) {
-            for (long set : sets) {
-              propertiesOf.put(from, set);
-            }
-          }
-        });
+          return new Links(r.refIds("RelatedObjects"), sets);
+        },
+        propertiesOf::put);
   }
 }

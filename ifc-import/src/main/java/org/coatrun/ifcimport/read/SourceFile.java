@@ -24,7 +24,7 @@ final class SourceFile {
   private final Materials materials;
   private final Shapes shapes;
 
-  SourceFile(int number, StepFile step, Origin origin) {
+  SourceFile(int number, StepFile step, Origin origin, Workers workers) {
     this.number = number;
     this.schemaName =
         step.header().schemas().isEmpty() ? "" : step.header().schemas().get(0).trim();
@@ -34,7 +34,7 @@ final class SourceFile {
     this.model = new IfcModel(step, Schema.of(version));
     this.findings = new FindingSink(step);
     this.units = UnitReader.read(model);
-    this.relations = new Relations(model, findings);
+    this.relations = new Relations(model, findings, workers);
     this.materials = new Materials(model, units.length(), findings);
     this.shapes = new Shapes(model, units, origin);
     sayWhatIsOdd(version);

@@ -1,6 +1,8 @@
 package org.coatrun.ifcimport.recognise;
 
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import org.coatrun.shared.model.Substance;
 
@@ -15,13 +17,26 @@ final class SubstanceWords {
           "(?i)concrete[- ](filled|encased)|(filled|encased)[- ](with|in)[- ]concrete"
               + "|betongef(ü|ue)llt|ausbetoniert|einbetoniert|rempli de b[ée]ton");
 
+  private static final int REMEMBERED = 20_000;
+  private static final Map<String, Optional<Substance>> KNOWN = new ConcurrentHashMap<>();
+
   private SubstanceWords() {}
 
   static Optional<Substance> find(String text) {
-    return WORDS.find(withoutFilling(text)).map(hit -> Substance.valueOf(hit.heading()));
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Substance> known = KNOWN.get(text);
+    if (known == null) {
+      known = WORDS.find(withoutFilling(text)).map(hit -> Substance.valueOf(hit.heading()));
+      if (KNOWN.size() < REMEMBERED) {
+        KNOWN.put(text, known);
+      }
+    }
+    return known;
   }
 
   private static String withoutFilling(String text) {
-    return text.isEmpty() ? text : FILLED.matcher(text).replaceAll(" ");
+    return FILLED.matcher(text).replaceAll(" ");
   }
 }

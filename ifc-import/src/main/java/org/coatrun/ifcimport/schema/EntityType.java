@@ -2,10 +2,12 @@ package org.coatrun.ifcimport.schema;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * One entity of a schema: its name, what it is a kind of, and where each of its attributes stands.
@@ -13,13 +15,16 @@ import java.util.OptionalInt;
 public final class EntityType {
 
   private final String name;
-  private final Optional<EntityType> supertype;
   private final List<String> attributes;
   private final Map<String, Integer> positions = new HashMap<>();
 
+  /** Its own name and those of all that it is a kind of. */
+  private final Set<String> kinds = new HashSet<>();
+
   EntityType(String name, Optional<EntityType> supertype, List<String> added) {
     this.name = name;
-    this.supertype = supertype;
+    kinds.add(name);
+    supertype.ifPresent(s -> kinds.addAll(s.kinds));
     var all = new ArrayList<String>(supertype.map(EntityType::attributes).orElse(List.of()));
     all.addAll(added);
     this.attributes = List.copyOf(all);
@@ -46,7 +51,7 @@ public final class EntityType {
 
   /** Whether this is the named entity or a subtype of it. */
   public boolean isA(String entityName) {
-    return name.equals(entityName) || supertype.map(s -> s.isA(entityName)).orElse(false);
+    return kinds.contains(entityName);
   }
 
   @Override

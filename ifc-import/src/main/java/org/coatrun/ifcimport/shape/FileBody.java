@@ -1,15 +1,33 @@
 package org.coatrun.ifcimport.shape;
 
+import java.util.Optional;
 import org.coatrun.shared.model.Body;
 import org.coatrun.shared.shape.Shape;
 import org.coatrun.shared.shape.Transform3;
 
-/** A body that is read from its file each time it is asked for. */
-record FileBody(Shapes shapes, long placementId, long shapeId) implements Body {
+/**
+ * A body that is read from its file each time it is asked for; only whether it is there is
+ * remembered. Safe for several threads: each finds the same answer.
+ */
+final class FileBody implements Body {
+
+  private final Shapes shapes;
+  private final long placementId;
+  private final long shapeId;
+  private volatile Optional<Boolean> present = Optional.empty();
+
+  FileBody(Shapes shapes, long placementId, long shapeId) {
+    this.shapes = shapes;
+    this.placementId = placementId;
+    this.shapeId = shapeId;
+  }
 
   @Override
   public boolean isPresent() {
-    return shapes.hasBody(shapeId);
+    if (present.isEmpty()) {
+      present = Optional.of(shapes.hasBody(shapeId));
+    }
+    return present.get();
   }
 
   @Override

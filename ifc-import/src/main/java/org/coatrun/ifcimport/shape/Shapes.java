@@ -18,16 +18,16 @@ public final class Shapes {
 
   private static final int MOST_STEPS_DOWN = 100;
 
-  private final IfcModel model;
   private final Units units;
   private final MappedShapes mapped = new MappedShapes();
+  private final RecentBodies recent;
   private final Placements placements;
   private final Origin origin;
 
   /** The bodies of a file, about an origin that may still be chosen. */
   public Shapes(IfcModel model, Units units, Origin origin) {
-    this.model = model;
     this.units = units;
+    this.recent = new RecentBodies(model);
     this.origin = origin;
     this.placements = new Placements(model, new Axes(units.length()), units.angle());
   }
@@ -58,7 +58,7 @@ public final class Shapes {
 
   boolean hasBody(long productShape) {
     try {
-      return BodyChoice.best(model.get(productShape)).isPresent();
+      return recent.of(productShape).isPresent();
     } catch (BrokenRecordException e) {
       return true;
     }
@@ -82,7 +82,7 @@ public final class Shapes {
       if (placement >= 0) {
         placements.world(placement);
       }
-      Optional<Entity> body = BodyChoice.best(model.get(productShape));
+      Optional<Entity> body = recent.of(productShape);
       if (body.isEmpty()) {
         return new Shape.Compound(List.of());
       }
@@ -102,11 +102,9 @@ public final class Shapes {
    */
   public Optional<Entity> sweptProfile(Entity product) {
     try {
-      return product
-          .ref("Representation")
-          .flatMap(BodyChoice::best)
-          .flatMap(r -> r.needRefs("Items").stream().findFirst())
-          .flatMap(Shapes::profileOf);
+      OptionalLong shape = product.refId("Representation");
+      Optional<Entity> body = shape.isEmpty() ? Optional.empty() : recent.of(shape.getAsLong());
+      return body.flatMap(r -> r.needRefs("Items").stream().findFirst()).flatMap(Shapes::profileOf);
     } catch (BrokenRecordException e) {
       return Optional.empty();
     }
