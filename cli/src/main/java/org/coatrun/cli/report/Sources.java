@@ -30,7 +30,7 @@ final class Sources {
 
   /** The name of the file that an element stands in, or empty. */
   String file(ElementId id) {
-    return id.file() < building.files().size() ? building.files().get(id.file()).name() : "";
+    return building.fileName(id);
   }
 
   /** GlobalIds of what covers an element, or #n where it has none, with blanks between. */

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.IntPredicate;
+import java.util.function.Predicate;
 import org.coatrun.shared.frame.Connection;
 import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.model.Role;
@@ -88,25 +89,27 @@ final class ConnectionFinder {
     }
   }
 
-  /** What is neither plate nor the piece itself and meets a zone; only columns where one does. */
+  /** What carries a piece where it meets a zone; only columns where one does. */
   private List<Integer> meeting(int piece, OrientedBox zone, double gap) {
+    List<Integer> hits = near(piece, zone, gap, b -> !b.isPlate() && carries(pieces.get(piece), b));
+    if (hits.stream().anyMatch(h -> pieces.get(h).isColumn())) {
+      hits.removeIf(h -> !pieces.get(h).isColumn());
+    }
+    return hits;
+  }
+
+  /** The pieces of a kind within a gap of a zone, but for one, in order. */
+  private List<Integer> near(int but, OrientedBox zone, double gap, Predicate<FramePiece> kind) {
     List<Integer> hits = new ArrayList<>();
     index.forEachNear(
         zone,
         gap,
         other -> {
           FramePiece b = pieces.get(other);
-          if (other != piece
-              && counts.test(other)
-              && !b.isPlate()
-              && carries(pieces.get(piece), b)
-              && zone.gapTo(b.box()) <= gap) {
+          if (other != but && counts.test(other) && kind.test(b) && zone.gapTo(b.box()) <= gap) {
             hits.add(other);
           }
         });
-    if (hits.stream().anyMatch(h -> pieces.get(h).isColumn())) {
-      hits.removeIf(h -> !pieces.get(h).isColumn());
-    }
     hits.sort(Comparator.naturalOrder());
     return hits;
   }
@@ -120,17 +123,7 @@ final class ConnectionFinder {
     FramePiece a = pieces.get(piece);
     OrientedBox zone = a.box().endZone(end, options.endGap().metres());
     double touch = options.contactGap().metres();
-    List<Integer> plates = new ArrayList<>();
-    index.forEachNear(
-        zone,
-        0,
-        other -> {
-          FramePiece b = pieces.get(other);
-          if (counts.test(other) && b.isPlate() && zone.gapTo(b.box()) <= 0) {
-            plates.add(other);
-          }
-        });
-    plates.sort(Comparator.naturalOrder());
+    List<Integer> plates = near(piece, zone, 0, FramePiece::isPlate);
     boolean joined = false;
     for (int plate : plates) {
       FramePiece p = pieces.get(plate);
@@ -191,48 +184,19 @@ final class ConnectionFinder {
   private void passing(int column) {
     FramePiece c = pieces.get(column);
     double touch = options.contactGap().metres();
-    index.forEachNear(
-        c.box(),
-        touch,
-        other -> {
-          FramePiece b = pieces.get(other);
-          if (other != column
-              && counts.test(other)
-              && !b.isPlate()
-              && !b.isColumn()
-              && c.box().gapTo(b.box()) <= touch) {
-            add(b, c, Connection.Kind.PASSES, "its side", c.box().gapTo(b.box()));
-          }
-        });
+    for (int hit : near(column, c.box(), touch, b -> !b.isPlate() && !b.isColumn())) {
+      FramePiece b = pieces.get(hit);
+      add(b, c, Connection.Kind.PASSES, "its side", c.box().gapTo(b.box()));
+    }
   }
 
   private void touching(int plate) {
     FramePiece p = pieces.get(plate);
     double touch = options.contactGap().metres();
-    for (int hit : meetingAll(plate, touch)) {
-      add(
-          p,
-          pieces.get(hit),
-          Connection.Kind.TOUCHES,
-          "its face",
-          p.box().gapTo(pieces.get(hit).box()));
+    for (int hit : near(plate, p.box(), touch, b -> !b.isPlate())) {
+      FramePiece b = pieces.get(hit);
+      add(p, b, Connection.Kind.TOUCHES, "its face", p.box().gapTo(b.box()));
     }
-  }
-
-  private List<Integer> meetingAll(int plate, double gap) {
-    OrientedBox box = pieces.get(plate).box();
-    List<Integer> hits = new ArrayList<>();
-    index.forEachNear(
-        box,
-        gap,
-        other -> {
-          FramePiece b = pieces.get(other);
-          if (other != plate && counts.test(other) && !b.isPlate() && box.gapTo(b.box()) <= gap) {
-            hits.add(other);
-          }
-        });
-    hits.sort(Comparator.naturalOrder());
-    return hits;
   }
 
   private void add(FramePiece a, FramePiece b, Connection.Kind kind, String at, double gap) {

@@ -1,6 +1,7 @@
 package org.coatrun.geometry.frame;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,9 +34,15 @@ final class FrameClasses {
 
   /** One verdict for each piece, in the pieces' order. */
   List<FrameMember> all() {
+    Map<ElementId, FrameMember> spanning = new HashMap<>();
+    for (FramePiece p : pieces) {
+      if (!p.isPlate()) {
+        spanning.put(p.id(), spanning(p));
+      }
+    }
     List<FrameMember> members = new ArrayList<>();
     for (FramePiece p : pieces) {
-      members.add(p.isPlate() ? plate(p) : spanning(p));
+      members.add(p.isPlate() ? plate(p, spanning) : spanning.get(p.id()));
     }
     return members;
   }
@@ -154,11 +161,11 @@ final class FrameClasses {
     return part(p).word() + " " + p.label();
   }
 
-  private FrameMember plate(FramePiece p) {
+  private FrameMember plate(FramePiece p, Map<ElementId, FrameMember> spanning) {
     List<Connection> touched = graph.supportsOf(p.id());
     FrameMember best = null;
     for (Connection c : touched) {
-      FrameMember host = spanning(graph.piece(c.support()));
+      FrameMember host = spanning.get(c.support());
       if (best == null || host.frameClass().compareTo(best.frameClass()) < 0) {
         best = host;
       }

@@ -62,11 +62,6 @@ public final class Originals {
     return List.of(leaves);
   }
 
-  /** Whether the tree is one solid and nothing else. */
-  public boolean isSingle() {
-    return leaves.length == 1;
-  }
-
   /**
    * Whether an original reaches behind a plane by more than a distance. What does not can fill
    * nothing just in front of a face in it but by touching it.

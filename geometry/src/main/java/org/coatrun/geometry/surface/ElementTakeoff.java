@@ -102,8 +102,7 @@ final class ElementTakeoff {
   }
 
   private Finding finding(Element element, FindingCode code, String sentence) {
-    int file = element.id().file();
-    String name = file < building.files().size() ? building.files().get(file).name() : "";
+    String name = building.fileName(element.id());
     return new Finding(code, name, 0, element.id().step(), element.identity().guid(), sentence);
   }
 }

@@ -172,7 +172,6 @@ public final class TakeoffAssembly {
   }
 
   private String file(Identity identity) {
-    int index = identity.id().file();
-    return index < building.files().size() ? building.files().get(index).name() : "";
+    return building.fileName(identity.id());
   }
 }

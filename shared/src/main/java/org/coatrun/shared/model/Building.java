@@ -40,4 +40,9 @@ public record Building(
     openings = List.copyOf(openings);
     findings = List.copyOf(findings);
   }
+
+  /** The name of the file that an element stands in, or empty. */
+  public String fileName(ElementId id) {
+    return id.file() < files.size() ? files.get(id.file()).name() : "";
+  }
 }
