@@ -2,7 +2,8 @@ package org.coatrun.shared.line;
 
 /**
  * What the choice of a line weighs, in one currency. Only the ratios matter for the choice. The
- * defaults are common practice, chosen so that a move of the machine is a lost shift of a crew.
+ * defaults are estimates of our own without a source, chosen so that a move of the machine is a
+ * lost shift of a crew; a job's own costs should take their place.
  *
  * @param machine setting up the machine once, bags and feeders included
  * @param riser setting up one riser: supports, clean-outs
@@ -41,8 +42,8 @@ public record LineCosts(
     }
   }
 
-  /** Defaults in dollars (common practice). */
-  public static LineCosts commonPractice() {
+  /** Defaults in dollars: estimates of our own, with no source. */
+  public static LineCosts estimates() {
     return new LineCosts(2400, 600, 90, 22, 3, 0.15, 12, 8);
   }
 }

@@ -71,7 +71,7 @@ public record LineRequest(
         SiteFacts.unknown(),
         LineLimits.commonPractice(),
         ReachLimits.commonPractice(),
-        LineCosts.commonPractice(),
+        LineCosts.estimates(),
         LineStock.commonPractice(),
         Utilities.commonPractice(),
         1,
