@@ -22,6 +22,15 @@ public final class Basis {
           "exposed_m2: what must be coated if the element must be.",
           "heated_perimeter_m: the exposed part of the section's contour, with fillets where the"
               + " model gives them, else with sharp corners (perimeter_basis).",
+          "coating_offset_m2_per_m: the coat's own volume per length and per thickness, for a coat of"
+              + " 1 in (25.4 mm): the area across the member between its exposed contour and that"
+              + " contour moved outward by 1 in, round at convex corners, square beside covered"
+              + " faces, what strips share at concave corners and in fillets counted once, divided"
+              + " by 1 in. Beside heated_perimeter_m it shows what area by thickness misses.",
+          "coating_corner_factor: k; the coat across a member holds heated_perimeter_m * t + k * t^2"
+              + " for a thickness t, so that coating_offset_m2_per_m = heated_perimeter_m + k *"
+              + " 0.0254; exact while the coats of facing sides do not meet and fillets are not"
+              + " filled.",
           "section_factor_per_m: heated perimeter over area of steel, Hp/A, in 1/m.",
           "w_over_d: weight per length over heated perimeter in lb/ft/in; W is the nominal weight"
               + " where the designation states one, else the area of steel at 490 lb/ft3.",

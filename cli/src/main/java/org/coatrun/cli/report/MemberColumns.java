@@ -36,9 +36,11 @@ final class MemberColumns {
     columns.add(frame("frame_class", f -> f.frameClass().word()));
     columns.add(frame("frame_reason", FrameMember::reason));
     columns.addAll(QuantityColumns.covers(sources));
+    columns.add(section("coating_offset_m2_per_m", MemberColumns::coatContour));
     columns.add(section("perimeter_m", s -> Rounded.plain(s.outline().metres())));
     columns.add(section("perimeter_basis", s -> Words.of(s.basis())));
     columns.add(section("steel_area_m2", s -> Rounded.fine(s.steel().squareMetres())));
+    columns.add(section("coating_corner_factor", s -> Rounded.plain(s.cornerFactor())));
     columns.add(QuantityColumns.measured("weight_source", q -> weightSource(q.weight())));
     columns.add(QuantityColumns.volume());
     columns.add(Column.of("substance", line -> line.member().classification().substance().word()));
@@ -53,6 +55,10 @@ final class MemberColumns {
 
   private static Column<MemberLine> section(String name, Function<SectionMeasure, Object> value) {
     return QuantityColumns.measured(name, q -> q.section().map(value).orElse(null));
+  }
+
+  private static Object coatContour(SectionMeasure section) {
+    return Rounded.plain(section.coatContour(SectionMeasure.COAT_REFERENCE).metres());
   }
 
   private static String sectionSource(MemberLine line) {

@@ -5,11 +5,14 @@ import java.util.Optional;
 import org.coatrun.geometry.build.Run;
 import org.coatrun.geometry.exposure.Axis;
 import org.coatrun.geometry.exposure.Exposure;
+import org.coatrun.geometry.exposure.Thing;
 import org.coatrun.geometry.profile.SectionOutline;
 import org.coatrun.geometry.solid.Kernel;
+import org.coatrun.geometry.solid.Plane;
 import org.coatrun.shared.surface.SectionMeasure;
 import org.coatrun.shared.units.Area;
 import org.coatrun.shared.units.Length;
+import org.locationtech.jts.geom.Geometry;
 
 /**
  * The section of a member from its exposed surface.
@@ -22,6 +25,8 @@ import org.coatrun.shared.units.Length;
 public final class Sections {
 
   private static final double[] STATIONS = {0.13, 0.29, 0.37, 0.5, 0.61, 0.73, 0.87};
+  private static final Length REFERENCE = SectionMeasure.COAT_REFERENCE;
+  private static final double SAME = 1e-6;
 
   private Sections() {}
 
@@ -39,15 +44,38 @@ public final class Sections {
     }
     BoxSides box = BoxSides.of(exposure, axis.get());
     double share = Math.min(1, heated / contour);
+    double corner = cornerFactor(exposure, axis.get(), heated, kernel);
     if (run.isPresent()) {
-      return Optional.of(drawn(worst(run.get()), share, box));
+      return Optional.of(drawn(worst(run.get()), share, box, corner));
     }
     double steel = steel(exposure, axis.get(), kernel);
     return steel > 0
         ? Optional.of(
             measure(
-                steel, contour, share * contour, box, SectionMeasure.Basis.AS_DRAWN, box.whole()))
+                steel,
+                contour,
+                share * contour,
+                box,
+                SectionMeasure.Basis.AS_DRAWN,
+                box.whole(),
+                corner))
         : Optional.empty();
+  }
+
+  /** Of the coat where the exposed contour is nearest to the heated perimeter. */
+  private static double cornerFactor(Exposure exposure, Axis axis, double heated, Kernel kernel) {
+    Trace nearest = null;
+    double station = 0;
+    for (double s : STATIONS) {
+      Trace trace = Trace.of(exposure, axis.at(axis.low() + s * axis.length()));
+      double apart = Math.abs(trace.length() - heated);
+      if (nearest == null || apart < Math.abs(nearest.length() - heated) - SAME) {
+        nearest = trace;
+        station = s;
+      }
+    }
+    Geometry steel = slice(exposure, axis, station, kernel);
+    return CoatOutline.cornerFactor(nearest, steel, REFERENCE.metres(), kernel);
   }
 
   private static SectionOutline worst(Run run) {
@@ -56,9 +84,10 @@ public final class Sections {
     return b > a ? run.end() : run.start();
   }
 
-  private static SectionMeasure drawn(SectionOutline o, double share, BoxSides box) {
+  private static SectionMeasure drawn(SectionOutline o, double share, BoxSides box, double corner) {
     double contour = o.outerPerimeter();
-    return measure(o.area(), contour, share * contour, box, o.basis(), o.bounds().perimeter());
+    return measure(
+        o.area(), contour, share * contour, box, o.basis(), o.bounds().perimeter(), corner);
   }
 
   private static SectionMeasure measure(
@@ -67,7 +96,8 @@ public final class Sections {
       double heated,
       BoxSides box,
       SectionMeasure.Basis basis,
-      double boxLength) {
+      double boxLength,
+      double corner) {
     double open = box.whole() > 0 ? Math.min(1, box.heated() / box.whole()) : 1;
     return new SectionMeasure(
         Area.ofSquareMetres(steel),
@@ -75,25 +105,22 @@ public final class Sections {
         Length.ofMetres(heated),
         Length.ofMetres(boxLength),
         Length.ofMetres(open * boxLength),
-        basis);
+        basis,
+        corner);
   }
 
   private static double steel(Exposure exposure, Axis axis, Kernel kernel) {
     double[] areas = new double[STATIONS.length];
     for (int i = 0; i < areas.length; i++) {
-      areas[i] =
-          exposure
-              .thing()
-              .originals()
-              .fill(
-                  kernel,
-                  axis.at(axis.low() + STATIONS[i] * axis.length()),
-                  1,
-                  exposure.thing().bounds(),
-                  null)
-              .getArea();
+      areas[i] = slice(exposure, axis, STATIONS[i], kernel).getArea();
     }
     return quantile(areas, 0.5);
+  }
+
+  private static Geometry slice(Exposure exposure, Axis axis, double station, Kernel kernel) {
+    Thing thing = exposure.thing();
+    Plane across = axis.at(axis.low() + station * axis.length());
+    return thing.originals().fill(kernel, across, 1, thing.bounds(), null);
   }
 
   private static double quantile(double[] values, double share) {

@@ -12,9 +12,36 @@ import org.coatrun.shared.units.Length;
  * @param box perimeter of the enclosing rectangle
  * @param boxHeated the exposed part of that rectangle
  * @param basis how the contour treats fillets
+ * @param cornerFactor k in the area of the coat across the member, heated · t + k t²: what a coat
+ *     of thickness t, round at convex corners, has more than heated · t there and less at concave
+ *     ones. Found at {@link #COAT_REFERENCE}; exact at other thicknesses while the coats of facing
+ *     sides do not meet and fillets are not filled
  */
 public record SectionMeasure(
-    Area steel, Length outline, Length heated, Length box, Length boxHeated, Basis basis) {
+    Area steel,
+    Length outline,
+    Length heated,
+    Length box,
+    Length boxHeated,
+    Basis basis,
+    double cornerFactor) {
+
+  /** The thickness that the coat's own volume is stated at: 1 in. */
+  public static final Length COAT_REFERENCE = Length.ofInches(1);
+
+  public SectionMeasure {
+    if (!Double.isFinite(cornerFactor)) {
+      throw new IllegalArgumentException("a corner factor that is not finite");
+    }
+  }
+
+  /**
+   * The contour by which a thickness is multiplied for the true volume of a coat per length: heated
+   * + k t, its mean perimeter through the thickness. Never below zero.
+   */
+  public Length coatContour(Length thickness) {
+    return Length.ofMetres(Math.max(0, heated.metres() + cornerFactor * thickness.metres()));
+  }
 
   /** Three perimeters of a rolled section are in print and differ by 1 to 3 %. */
   public enum Basis {

@@ -106,7 +106,8 @@ final class Lines {
                 Length.ofMetres(0.4),
                 Length.ofMetres(0.5),
                 Length.ofMetres(0.4),
-                SectionMeasure.Basis.SHARP)),
+                SectionMeasure.Basis.SHARP,
+                0)),
         List.of());
   }
 }

@@ -73,6 +73,7 @@ class WeightTest {
                 Length.ofMetres(1),
                 Length.ofMetres(1),
                 Length.ofMetres(1),
-                SectionMeasure.Basis.SHARP)));
+                SectionMeasure.Basis.SHARP,
+                0)));
   }
 }
