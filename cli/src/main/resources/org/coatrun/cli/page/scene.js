@@ -136,6 +136,15 @@ export class Scene {
     this.draw();
   }
 
+  /** Where the middle of an element's first part is seen, in the window. */
+  onScreen(element) {
+    const { box } = this.parts.find((part) => part.element === element);
+    this.camera.updateMatrixWorld();
+    const middle = new THREE.Vector3(...[0, 1, 2].map((i) => (box[i] + box[3 + i]) / 2)).project(this.camera);
+    const r = this.canvas.getBoundingClientRect();
+    return [r.left + ((middle.x + 1) / 2) * r.width, r.top + ((1 - middle.y) / 2) * r.height];
+  }
+
   /** Turns to one element, keeping the direction of view. */
   lookAt(element) {
     const box = new THREE.Box3();

@@ -1,0 +1,125 @@
+package org.coatrun.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.coatrun.cli.browser.Browser;
+import org.coatrun.cli.browser.BrowserPage;
+import org.coatrun.cli.browser.InBrowser;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The page without a mouse, without sight, on paper, and with text that means it ill. */
+@ExtendWith(InBrowser.class)
+class ReportPageAccessIT {
+
+  private static final Set<String> CONTROLS =
+      Set.of("button", "checkbox", "combobox", "searchbox", "slider", "tab", "image", "tabpanel");
+
+  @Test
+  void theKeyboardReachesTheTableAndChooses(Browser browser) throws Exception {
+    try (BrowserPage page = browser.page(1280, 900).open(DemoReport.demo().page(), "")) {
+      page.evaluate("document.querySelector('#csv').focus()");
+      int steps = 0;
+      while (!page.evaluate("document.activeElement.matches('#list tbody tr')").asBoolean()) {
+        page.press("Tab");
+        assertThat(++steps).isLessThan(80);
+      }
+      page.press("Tab");
+      String mark = page.evaluate("document.activeElement.cells[1].textContent").asText();
+      page.press("Enter");
+
+      assertThat(page.text("#detail h2")).contains(mark);
+      page.evaluate("document.querySelector('[role=tab][aria-selected=true]').focus()");
+      page.press("ArrowRight");
+      assertThat(page.text("[role=tab][aria-selected=true]")).startsWith("Decks");
+    }
+  }
+
+  @Test
+  void everyControlHasAName(Browser browser) throws Exception {
+    try (BrowserPage page = browser.page(1280, 900).open(DemoReport.demo().page(), "")) {
+      List<String> nameless = new ArrayList<>();
+      int controls = 0;
+      for (JsonNode node : page.accessibility()) {
+        if (CONTROLS.contains(node.path("role").path("value").asText())
+            && !node.path("ignored").asBoolean()) {
+          controls++;
+          if (node.path("name").path("value").asText().isBlank()) {
+            nameless.add(node.toString());
+          }
+        }
+      }
+      assertThat(controls).isGreaterThan(20);
+      assertThat(nameless).isEmpty();
+    }
+  }
+
+  @Test
+  void paperCarriesTheTotalsAndTheCautions(Browser browser) throws Exception {
+    try (BrowserPage page = browser.page(1280, 900).open(DemoReport.demo().page(), "");
+        PDDocument paper = Loader.loadPDF(page.printed())) {
+      JsonNode members = DemoReport.demo().takeoff().path("totals").path("members");
+      String text = new PDFTextStripper().getText(paper).replaceAll("\\s+", " ");
+      assertThat(text)
+          .contains(DemoReport.demo().takeoff().path("building").asText())
+          .contains("%.2f".formatted(members.path("exposed_m2").asDouble()))
+          .contains("planning aid")
+          .doesNotContain("Copy link");
+    }
+  }
+
+  @Test
+  void aNameThatIsAScriptIsText(Browser browser, @TempDir Path folder) throws Exception {
+    String script = "<script>document.title = 'run'</script>";
+    String model = Files.readString(Program.FIRST_TRY, StandardCharsets.ISO_8859_1);
+    String beam =
+        model
+            .lines()
+            .filter(l -> l.contains("=IFCBEAM(") || l.contains("= IFCBEAM("))
+            .findFirst()
+            .orElseThrow();
+    Path hostile = folder.resolve("hostile.ifc");
+    Files.writeString(hostile, model.replace(beam, renamed(beam, script)));
+
+    try (BrowserPage page =
+        browser.page(1280, 900).open(DemoReport.of(hostile, folder.resolve("out")).page(), "")) {
+      page.set("#search", "<script>");
+      page.click("#list tbody tr");
+      assertThat(page.text("#detail h2")).contains(script);
+      assertThat(page.text("#list tbody tr")).contains(script);
+      assertThat(page.evaluate("document.title").asText()).isNotEqualTo("run");
+      assertThat(page.complaints()).isEmpty();
+    }
+  }
+
+  /** Name is the third attribute, behind GlobalId and OwnerHistory (IFC4, IfcRoot). */
+  private static String renamed(String record, String name) {
+    return record.replaceFirst(
+        "(\\('[^']*',[^,]*,)('[^']*'|\\$)", "$1'" + name.replace("'", "''") + "'");
+  }
+
+  @Test
+  void aRequestThatLeavesAPageIsNoticed(Browser browser, @TempDir Path folder) throws IOException {
+    Path leak = folder.resolve("leak.html");
+    Files.writeString(
+        leak,
+        "<!doctype html><html data-ready='true'><title>leak</title>"
+            + "<img src='http://elsewhere.invalid/x.png'></html>");
+    try (BrowserPage page = browser.page(400, 300).open(leak, "")) {
+      page.until("document.images[0].complete");
+      assertThat(page.requests()).contains("http://elsewhere.invalid/x.png");
+    }
+  }
+}
