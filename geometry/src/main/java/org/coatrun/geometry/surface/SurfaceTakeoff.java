@@ -26,6 +26,7 @@ import org.coatrun.shared.model.Element;
 import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.model.Member;
 import org.coatrun.shared.surface.Measurement;
+import org.coatrun.shared.surface.Standing;
 import org.coatrun.shared.surface.Surfaces;
 
 /**
@@ -86,7 +87,7 @@ public final class SurfaceTakeoff {
               progress.step(done.incrementAndGet(), total);
             });
     options.meshes().ifPresent(sink -> standingBy(made, total, sink));
-    return gathered(outcomes, frame(made));
+    return gathered(outcomes, frame(made), Places.of(building, made));
   }
 
   private static List<Thing> bodies(Things.Result[] made) {
@@ -119,14 +120,17 @@ public final class SurfaceTakeoff {
     return new FrameBuilder(FrameOptions.defaults()).build(pieces);
   }
 
-  private static Surfaces gathered(ElementTakeoff.Outcome[] outcomes, Frame frame) {
+  private static Surfaces gathered(
+      ElementTakeoff.Outcome[] outcomes, Frame frame, List<Standing> standings) {
     var measurements = new TreeMap<ElementId, Measurement>();
     var findings = new ArrayList<Finding>();
     for (ElementTakeoff.Outcome outcome : outcomes) {
       measurements.put(outcome.measurement().id(), outcome.measurement());
       findings.addAll(outcome.findings());
     }
-    return new Surfaces(measurements, findings, frame);
+    var places = new TreeMap<ElementId, Standing>();
+    standings.forEach(s -> places.put(s.id(), s));
+    return new Surfaces(measurements, findings, frame, places);
   }
 
   /** What a thread does with each number, with tools of its own. */

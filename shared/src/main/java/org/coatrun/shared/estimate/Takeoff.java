@@ -14,6 +14,7 @@ import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.model.Building;
 import org.coatrun.shared.model.Element;
 import org.coatrun.shared.model.ElementId;
+import org.coatrun.shared.surface.Surfaces;
 
 /**
  * The ledger of a building: one line for each of its members and decks, whatever became of it.
@@ -21,9 +22,14 @@ import org.coatrun.shared.model.ElementId;
  * @param members sorted by {@link Line#ORDER}
  * @param decks sorted by {@link Line#ORDER}
  * @param findings sorted, each once
+ * @param surfaces what was measured, the frame and the places of its elements
  */
 public record Takeoff(
-    Building building, List<MemberLine> members, List<DeckLine> decks, List<Finding> findings) {
+    Building building,
+    List<MemberLine> members,
+    List<DeckLine> decks,
+    List<Finding> findings,
+    Surfaces surfaces) {
 
   /**
    * @throws IllegalArgumentException where an element of the building has no line, or more than one

@@ -57,7 +57,7 @@ public final class TakeoffAssembly {
     assembly.findings.forEach(f -> assembly.reported.add(key(f.code(), f.file(), f.step())));
     List<MemberLine> members = building.members().stream().map(assembly::line).toList();
     List<DeckLine> decks = building.decks().stream().map(assembly::line).toList();
-    return new Takeoff(building, members, decks, assembly.findings);
+    return new Takeoff(building, members, decks, assembly.findings, surfaces);
   }
 
   private MemberLine line(Member member) {

@@ -16,22 +16,32 @@ import org.coatrun.shared.model.ElementId;
  * @param measurements by element, sorted; elements that nothing was tried on are missing
  * @param findings sorted
  * @param frame how the measured members hang together
+ * @param standings where each of them, and each slab, stands, sorted; what has no body is missing
  */
 public record Surfaces(
-    SortedMap<ElementId, Measurement> measurements, List<Finding> findings, Frame frame) {
+    SortedMap<ElementId, Measurement> measurements,
+    List<Finding> findings,
+    Frame frame,
+    SortedMap<ElementId, Standing> standings) {
 
   public Surfaces {
     measurements = Collections.unmodifiableSortedMap(new TreeMap<>(measurements));
     findings = findings.stream().sorted().toList();
+    standings = Collections.unmodifiableSortedMap(new TreeMap<>(standings));
   }
 
-  /** From any map of measurements, with nothing said of the frame. */
+  /** From any map of measurements, with nothing said of frame and place. */
   public static Surfaces of(Map<ElementId, Measurement> measurements, List<Finding> findings) {
-    return new Surfaces(new TreeMap<>(measurements), findings, Frame.empty());
+    return new Surfaces(new TreeMap<>(measurements), findings, Frame.empty(), new TreeMap<>());
   }
 
   /** What came of measuring an element; empty where nothing was tried. */
   public Optional<Measurement> of(ElementId id) {
     return Optional.ofNullable(measurements.get(id));
+  }
+
+  /** Where an element stands, where it has a body. */
+  public Optional<Standing> standing(ElementId id) {
+    return Optional.ofNullable(standings.get(id));
   }
 }

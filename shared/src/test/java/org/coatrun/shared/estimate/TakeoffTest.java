@@ -27,6 +27,8 @@ import org.junit.jupiter.api.Test;
 
 class TakeoffTest {
 
+  private static final Surfaces NOTHING = Surfaces.of(Map.of(), List.of());
+
   private static final Member BEAM = member(10, Substance.STEEL, Role.BEAM, "IPE200", UPPER);
   private static final Member COLUMN = member(11, Substance.STEEL, Role.COLUMN, "HEB200", GROUND);
   private static final Member CONCRETE = member(12, Substance.CONCRETE, Role.BEAM, "", UPPER);
@@ -118,7 +120,7 @@ class TakeoffTest {
   void refusesToLoseAnElement() {
     Building building = building(MEMBERS, List.of(), List.of());
 
-    assertThatThrownBy(() -> new Takeoff(building, List.of(), List.of(), List.of()))
+    assertThatThrownBy(() -> new Takeoff(building, List.of(), List.of(), List.of(), NOTHING))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("without a line");
   }
@@ -129,7 +131,9 @@ class TakeoffTest {
     Building building = building(List.of(BEAM), List.of(), List.of());
 
     assertThatThrownBy(
-            () -> new Takeoff(building, List.of(lines.get(0), lines.get(0)), List.of(), List.of()))
+            () ->
+                new Takeoff(
+                    building, List.of(lines.get(0), lines.get(0)), List.of(), List.of(), NOTHING))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("two lines");
   }

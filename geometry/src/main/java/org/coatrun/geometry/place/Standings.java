@@ -1,0 +1,86 @@
+package org.coatrun.geometry.place;
+
+import java.util.List;
+import java.util.Optional;
+import org.coatrun.geometry.exposure.Thing;
+import org.coatrun.geometry.solid.Box;
+import org.coatrun.shared.shape.Vec2;
+import org.coatrun.shared.surface.Standing;
+import org.coatrun.shared.units.Length;
+
+/** Finds where bodies stand among the floors and rooms of a building. */
+public final class Standings {
+
+  /** A floor further down than this is looked for beside the middle as well. */
+  private static final double FAR_DOWN_M = 6;
+
+  /** So far from the middle: what a man beside a shaft reaches. */
+  private static final double BESIDE_M = 1;
+
+  /** What lies may be let into its floor by this much. */
+  private static final double LET_IN_M = 0.05;
+
+  /** The foot of what stands may be this deep under the floor, as columns on footings are. */
+  private static final double FOOT_M = 0.75;
+
+  private static final double[][] AROUND = {{1, 0}, {0, 1}, {-1, 0}, {0, -1}};
+  private static final double LYING = 0.5;
+
+  private final Plumb plates;
+  private final Rooms rooms;
+
+  /**
+   * @param plates slabs and decks that one can stand on
+   * @param rooms bodies of rooms
+   */
+  public Standings(List<Thing> plates, List<Thing> rooms) {
+    this.plates = new Plumb(plates);
+    this.rooms = new Rooms(rooms);
+  }
+
+  /**
+   * Where a body stands. Its floor is the highest one under its foot at its middle; where none lies
+   * within 6 m, also within a metre of it. The foot of what stands may be up to 0.75 m, and a third
+   * of its height, under the floor.
+   */
+  public Standing of(Thing body) {
+    Box b = body.bounds();
+    double x = b.centreX();
+    double y = b.centreY();
+    Optional<Plumb.Hit> floor = floor(x, y, foot(body));
+    Optional<Plumb.Hit> over = plates.over(x, y, b.centreZ(), body.id());
+    double lowest = floor.map(Plumb.Hit::z).orElse(Double.NEGATIVE_INFINITY);
+    return new Standing(
+        body.id(),
+        new Vec2(x, y),
+        Length.ofMetres(b.minZ()),
+        Length.ofMetres(b.maxZ()),
+        floor.map(Standings::level),
+        over.map(Standings::level),
+        rooms.at(x, y, b.centreZ(), lowest - FOOT_M));
+  }
+
+  private static double foot(Thing body) {
+    Box b = body.bounds();
+    boolean lies = body.axis().map(a -> Math.abs(a.direction().z()) < LYING).orElse(false);
+    return b.minZ() + (lies ? LET_IN_M : Math.min(FOOT_M, (b.maxZ() - b.minZ()) / 3));
+  }
+
+  private Optional<Plumb.Hit> floor(double x, double y, double z) {
+    Optional<Plumb.Hit> best = plates.under(x, y, z);
+    if (best.isPresent() && best.get().z() > z - FAR_DOWN_M) {
+      return best;
+    }
+    for (double[] to : AROUND) {
+      Optional<Plumb.Hit> beside = plates.under(x + BESIDE_M * to[0], y + BESIDE_M * to[1], z);
+      if (beside.isPresent() && (best.isEmpty() || beside.get().z() > best.get().z())) {
+        best = beside;
+      }
+    }
+    return best;
+  }
+
+  private static Standing.Level level(Plumb.Hit hit) {
+    return new Standing.Level(hit.id(), Length.ofMetres(hit.z()));
+  }
+}
