@@ -31,7 +31,8 @@ public final class Sections {
   private Sections() {}
 
   /** The section, or empty where the body has no axis or nothing is left to slice. */
-  public static Optional<SectionMeasure> of(Exposure exposure, Optional<Run> run, Kernel kernel) {
+  public static Optional<SectionMeasure> of(
+      Exposure exposure, Optional<Run> run, CoatFactors coats, Kernel kernel) {
     Optional<Axis> axis = exposure.thing().axis();
     if (axis.isEmpty() || !(axis.get().length() > 0)) {
       return Optional.empty();
@@ -44,7 +45,7 @@ public final class Sections {
     }
     BoxSides box = BoxSides.of(exposure, axis.get());
     double share = Math.min(1, heated / contour);
-    double corner = cornerFactor(exposure, axis.get(), heated, kernel);
+    double corner = cornerFactor(exposure, axis.get(), heated, coats, kernel);
     if (run.isPresent()) {
       return Optional.of(drawn(worst(run.get()), share, box, corner));
     }
@@ -63,7 +64,8 @@ public final class Sections {
   }
 
   /** Of the coat where the exposed contour is nearest to the heated perimeter. */
-  private static double cornerFactor(Exposure exposure, Axis axis, double heated, Kernel kernel) {
+  private static double cornerFactor(
+      Exposure exposure, Axis axis, double heated, CoatFactors coats, Kernel kernel) {
     Trace nearest = null;
     double station = 0;
     for (double s : STATIONS) {
@@ -75,7 +77,7 @@ public final class Sections {
       }
     }
     Geometry steel = slice(exposure, axis, station, kernel);
-    return CoatOutline.cornerFactor(nearest, steel, REFERENCE.metres(), kernel);
+    return coats.of(nearest, steel, REFERENCE.metres(), kernel);
   }
 
   private static SectionOutline worst(Run run) {

@@ -7,6 +7,7 @@ import org.coatrun.geometry.build.Run;
 import org.coatrun.geometry.exposure.Axis;
 import org.coatrun.geometry.exposure.Covering;
 import org.coatrun.geometry.exposure.Exposure;
+import org.coatrun.geometry.section.CoatFactors;
 import org.coatrun.geometry.section.Sections;
 import org.coatrun.geometry.solid.Box;
 import org.coatrun.geometry.solid.Kernel;
@@ -34,6 +35,7 @@ final class ElementTakeoff {
 
   private final Building building;
   private final SurfaceOptions options;
+  private final CoatFactors coats = new CoatFactors();
 
   ElementTakeoff(Building building, SurfaceOptions options) {
     this.building = building;
@@ -71,7 +73,9 @@ final class ElementTakeoff {
     }
     options.meshes().ifPresent(m -> m.accept(ElementMesh.of(element, exposure, kernel)));
     Optional<SectionMeasure> section =
-        element instanceof Member ? Sections.of(exposure, made.run(), kernel) : Optional.empty();
+        element instanceof Member
+            ? Sections.of(exposure, made.run(), coats, kernel)
+            : Optional.empty();
     Measurement m =
         new Measurement.Measured(
             element.id(),
