@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 
 /** Takeoffs with a page to look at; the demonstration building is taken off once for all. */
@@ -27,8 +28,8 @@ record DemoReport(Path page, JsonNode takeoff) {
       throw new IllegalStateException(run.err());
     }
     folder.toFile().deleteOnExit();
-    for (Path file : Files.list(folder).toList()) {
-      file.toFile().deleteOnExit();
+    try (Stream<Path> files = Files.list(folder)) {
+      files.forEach(file -> file.toFile().deleteOnExit());
     }
     return new DemoReport(
         folder.resolve("report.html"),
