@@ -108,7 +108,17 @@ public enum WorkFinding implements FindingCode {
       "F422",
       Severity.NOTE,
       "The model states a fire rating that cannot be read as hours or minutes.",
-      "Read it yourself and state the hours by a rule.");
+      "Read it yourself and state the hours by a rule."),
+  ORDER_UNKNOWN(
+      "F423",
+      Severity.WARNING,
+      "The order of floors names a floor that there is not.",
+      "Check programme.order against the names in the model; the name is passed over."),
+  PROGRAMME_TOO_LONG(
+      "F424",
+      Severity.WARNING,
+      "The programme is too long to be laid out day by day.",
+      "Check rates, crew and machines; days and deliveries are not listed.");
 
   private final String code;
   private final Severity severity;

@@ -1,5 +1,6 @@
 package org.coatrun.shared.rules;
 
+import java.util.List;
 import org.coatrun.shared.units.Length;
 
 /**
@@ -34,5 +35,15 @@ public record DeckGeometry(Length depth, Length pitch, Length topOpening, Length
   /** Sheet area over plan area. */
   public double areaFactor() {
     return developed().metres() / pitch.metres();
+  }
+
+  /**
+   * k of t2 for one pitch, seen from below: two convex corners at the rib's bottom, two concave
+   * ones at its top, each turning by the slope of the web (see {@link CoatVolume}).
+   */
+  public double cornerFactor() {
+    double side = (topOpening.metres() - bottomWidth.metres()) / 2;
+    double turn = Math.atan2(depth.metres(), side);
+    return CoatVolume.cornerFactor(List.of(turn, turn, -turn, -turn));
   }
 }

@@ -1,6 +1,7 @@
 package org.coatrun.shared.rules;
 
 import org.coatrun.shared.units.Area;
+import org.coatrun.shared.units.Share;
 
 /**
  * How many readings and samples a floor takes.
@@ -32,6 +33,11 @@ public final class InspectionCount {
   /** Members to be read of {@code members} on a floor: 25 %, rounded up. */
   public static long members(long members) {
     return (long) Math.ceil(members * SHARE - SLACK);
+  }
+
+  /** Members to be read where the job asks for another share; rounded up. */
+  public static long members(long members, Share share) {
+    return (long) Math.ceil(members * share.fraction() - SLACK);
   }
 
   /** Density samples, and bond samples as many: one for each 2,500 ft2 or part of it. */

@@ -69,10 +69,16 @@ public final class ThicknessJudge {
   public static TenPercent tenPercent(Length design, List<Length> readings) {
     requireSome(readings);
     long below = readings.stream().filter(r -> isUnder(r, design)).count();
-    return new TenPercent(below, readings.size(), below <= SHARE * readings.size() + 1e-12);
+    return new TenPercent(below, readings.size(), withinTenPercent(below, readings.size()));
   }
 
-  private static boolean isUnder(Length a, Length b) {
+  /** Whether not more than 10 % of readings lie under the design. */
+  public static boolean withinTenPercent(long below, long readings) {
+    return below <= SHARE * readings + 1e-12;
+  }
+
+  /** Whether a thickness is less than another by more than the noise of arithmetic. */
+  public static boolean isUnder(Length a, Length b) {
     return a.metres() < b.metres() - NOISE_METRES;
   }
 

@@ -28,4 +28,9 @@ public final class Words {
   public static String of(Enum<?> constant) {
     return Spelling.word(constant);
   }
+
+  /** The key of a record component: {@code flexibleHose} is {@code flexible-hose}. */
+  public static String key(String component) {
+    return Spelling.key(component);
+  }
 }

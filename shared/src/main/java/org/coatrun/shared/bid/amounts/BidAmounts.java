@@ -1,0 +1,110 @@
+package org.coatrun.shared.bid.amounts;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.function.Function;
+import org.coatrun.shared.bid.RatedLine;
+import org.coatrun.shared.bid.inspection.InspectionPlan;
+import org.coatrun.shared.bid.inspection.InspectionPlanner;
+import org.coatrun.shared.bid.labour.LabourBill;
+import org.coatrun.shared.bid.material.FloorOrder;
+import org.coatrun.shared.bid.material.MaterialBill;
+import org.coatrun.shared.bid.material.MaterialOrder;
+import org.coatrun.shared.bid.material.WorkFloor;
+import org.coatrun.shared.bid.programme.ProgrammePlan;
+import org.coatrun.shared.bid.programme.ProgrammePlanner;
+import org.coatrun.shared.finding.Finding;
+import org.coatrun.shared.job.Job;
+import org.coatrun.shared.units.Temperature;
+
+/**
+ * All amounts of a bid, from thickness to money.
+ *
+ * @param order the material of the whole job in bags
+ * @param alternates in the order of the job
+ * @param findings sorted, each once; those of alternates are not among them
+ * @param basis what the amounts go by
+ */
+public record BidAmounts(
+    MaterialBill material,
+    MaterialOrder order,
+    LabourBill labour,
+    CostSheet money,
+    ProgrammePlan programme,
+    InspectionPlan inspection,
+    List<AlternateAmounts> alternates,
+    List<Finding> findings,
+    List<BasisLine> basis) {
+
+  public BidAmounts {
+    alternates = List.copyOf(alternates);
+    findings = findings.stream().distinct().sorted().toList();
+    basis = List.copyOf(basis);
+  }
+
+  /**
+   * The amounts of rated lines, without alternates.
+   *
+   * @param floors of the building; working floors of lines that are not among them are added
+   * @param temperatures by time, where the job has a record of them
+   */
+  public static BidAmounts of(
+      Collection<RatedLine> lines,
+      Job job,
+      Collection<WorkFloor> floors,
+      Optional<NavigableMap<LocalDateTime, Temperature>> temperatures) {
+    FloorOrder order = FloorOrder.of(job.programme().order(), floors, lines);
+    MaterialBill material = MaterialBill.of(lines, job, order);
+    MaterialOrder bags = MaterialOrder.of(material.total(), job.material());
+    LabourBill labour = LabourBill.of(material, job);
+    ProgrammePlan programme = ProgrammePlanner.plan(material, labour, order, job, temperatures);
+    CostSheet money =
+        CostSheet.of(bags, labour, programme, material.withoutThickness().size(), job);
+    InspectionPlan inspection = InspectionPlanner.plan(material, job);
+    List<Finding> findings = new ArrayList<>(AmountFindings.of(material, labour));
+    findings.addAll(money.findings());
+    findings.addAll(programme.findings());
+    return new BidAmounts(
+        material,
+        bags,
+        labour,
+        money,
+        programme,
+        inspection,
+        List.of(),
+        findings,
+        AmountBasis.of(job, inspection, temperatures.isPresent()));
+  }
+
+  /**
+   * The amounts of a job with its alternates side by side.
+   *
+   * @param rate gives the rated lines of the building by a job
+   */
+  public static BidAmounts of(
+      Function<Job, ? extends Collection<RatedLine>> rate,
+      Job job,
+      Collection<WorkFloor> floors,
+      Optional<NavigableMap<LocalDateTime, Temperature>> temperatures) {
+    BidAmounts base = of(rate.apply(job), job, floors, temperatures);
+    List<AlternateAmounts> others =
+        job.alternates().stream()
+            .map(
+                other -> {
+                  Job changed = Change.of(job, other);
+                  BidAmounts amounts = of(rate.apply(changed), changed, floors, temperatures);
+                  return Comparison.of(other, base, amounts);
+                })
+            .toList();
+    return base.with(others);
+  }
+
+  private BidAmounts with(List<AlternateAmounts> others) {
+    return new BidAmounts(
+        material, order, labour, money, programme, inspection, others, findings, basis);
+  }
+}
