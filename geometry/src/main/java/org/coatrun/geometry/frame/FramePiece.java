@@ -2,10 +2,13 @@ package org.coatrun.geometry.frame;
 
 import java.util.Optional;
 import org.coatrun.geometry.exposure.Thing;
+import org.coatrun.geometry.solid.Box;
 import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.model.Identity;
 import org.coatrun.shared.model.Member;
 import org.coatrun.shared.model.Role;
+import org.coatrun.shared.shape.Vec3;
+import org.coatrun.shared.surface.Extent;
 
 /**
  * A piece of steel as the frame sees it: what the model calls it, and the box it fills.
@@ -39,6 +42,21 @@ public record FramePiece(
         member.section().name(),
         member.identity().assembly(),
         PieceBoxes.about(body));
+  }
+
+  /** Where a body is, by the smallest box that runs along it. */
+  public static Extent extent(Thing body) {
+    OrientedBox box = PieceBoxes.about(body);
+    Box world = body.bounds();
+    double across =
+        box.halfWidth() * Math.abs(box.across().z()) + box.halfHeight() * Math.abs(box.up().z());
+    return new Extent(
+        body.id(),
+        box.end(-1),
+        box.end(1),
+        2 * across,
+        new Vec3(world.minX(), world.minY(), world.minZ()),
+        new Vec3(world.maxX(), world.maxY(), world.maxZ()));
   }
 
   private static String label(Identity i) {

@@ -2,6 +2,7 @@ package org.coatrun.geometry.surface;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
@@ -25,6 +26,7 @@ import org.coatrun.shared.model.Building;
 import org.coatrun.shared.model.Element;
 import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.model.Member;
+import org.coatrun.shared.surface.Extent;
 import org.coatrun.shared.surface.Measurement;
 import org.coatrun.shared.surface.Standing;
 import org.coatrun.shared.surface.Surfaces;
@@ -87,7 +89,8 @@ public final class SurfaceTakeoff {
               progress.step(done.incrementAndGet(), total);
             });
     options.meshes().ifPresent(sink -> standingBy(made, total, sink));
-    return gathered(outcomes, frame(made), Places.of(building, made));
+    return gathered(
+        outcomes, frame(made), Places.of(building, made), extents(made, total));
   }
 
   private static List<Thing> bodies(Things.Result[] made) {
@@ -120,8 +123,21 @@ public final class SurfaceTakeoff {
     return new FrameBuilder(FrameOptions.defaults()).build(pieces);
   }
 
+  private static SortedMap<ElementId, Extent> extents(Things.Result[] made, int measured) {
+    var extents = new TreeMap<ElementId, Extent>();
+    for (int i = 0; i < measured; i++) {
+      if (made[i] instanceof Things.Result.Made m) {
+        extents.put(m.element().id(), FramePiece.extent(m.thing()));
+      }
+    }
+    return extents;
+  }
+
   private static Surfaces gathered(
-      ElementTakeoff.Outcome[] outcomes, Frame frame, List<Standing> standings) {
+      ElementTakeoff.Outcome[] outcomes,
+      Frame frame,
+      List<Standing> standings,
+      SortedMap<ElementId, Extent> extents) {
     var measurements = new TreeMap<ElementId, Measurement>();
     var findings = new ArrayList<Finding>();
     for (ElementTakeoff.Outcome outcome : outcomes) {
@@ -130,7 +146,7 @@ public final class SurfaceTakeoff {
     }
     var places = new TreeMap<ElementId, Standing>();
     standings.forEach(s -> places.put(s.id(), s));
-    return new Surfaces(measurements, findings, frame, places);
+    return new Surfaces(measurements, findings, frame, places, extents);
   }
 
   /** What a thread does with each number, with tools of its own. */

@@ -51,7 +51,22 @@ public enum LineFinding implements FindingCode {
       "F510",
       Severity.ERROR,
       "A machine spot or riser of the job file has no free floor beside it.",
-      "Move it onto free floor; it was left out.");
+      "Move it onto free floor; it was left out."),
+  ASSUMED_FLOOR(
+      "F511",
+      Severity.WARNING,
+      "The model draws no slab where steel calls for a floor; one was assumed.",
+      "Check the outline of that floor, or add the model that holds its slab."),
+  FLOOR_PART_UNREAD(
+      "F512",
+      Severity.WARNING,
+      "Something that makes a floor could not be cut, so the floor may be larger or smaller.",
+      "Look at the element named, and at the floor where it stands."),
+  WALLS_BY_THICKNESS(
+      "F513",
+      Severity.NOTE,
+      "Nothing says what some walls are made of; thick ones were taken to stand before spraying.",
+      "Check which walls stand when the floors are sprayed; hose is led around those.");
 
   private final String code;
   private final Severity severity;

@@ -17,22 +17,25 @@ import org.coatrun.shared.model.ElementId;
  * @param findings sorted
  * @param frame how the measured members hang together
  * @param standings where each of them, and each slab, stands, sorted; what has no body is missing
+ * @param extents middle line and box of each member and deck whose body could be made
  */
 public record Surfaces(
     SortedMap<ElementId, Measurement> measurements,
     List<Finding> findings,
     Frame frame,
-    SortedMap<ElementId, Standing> standings) {
+    SortedMap<ElementId, Standing> standings,
+    SortedMap<ElementId, Extent> extents) {
 
   public Surfaces {
     measurements = Collections.unmodifiableSortedMap(new TreeMap<>(measurements));
     findings = findings.stream().sorted().toList();
     standings = Collections.unmodifiableSortedMap(new TreeMap<>(standings));
+    extents = Collections.unmodifiableSortedMap(new TreeMap<>(extents));
   }
 
   /** From any map of measurements, with nothing said of frame and place. */
   public static Surfaces of(Map<ElementId, Measurement> measurements, List<Finding> findings) {
-    return new Surfaces(new TreeMap<>(measurements), findings, Frame.empty(), new TreeMap<>());
+    return new Surfaces(new TreeMap<>(measurements), findings, Frame.empty(), new TreeMap<>(), new TreeMap<>());
   }
 
   /** What came of measuring an element; empty where nothing was tried. */
@@ -43,5 +46,10 @@ public record Surfaces(
   /** Where an element stands, where it has a body. */
   public Optional<Standing> standing(ElementId id) {
     return Optional.ofNullable(standings.get(id));
+  }
+
+  /** Where an element's middle line runs; empty where its body could not be made. */
+  public Optional<Extent> extent(ElementId id) {
+    return Optional.ofNullable(extents.get(id));
   }
 }
