@@ -51,26 +51,26 @@ public final class FloorCutter {
     all.sort(Comparator.comparingDouble(Level::z));
     List<Level> working = new WorkingLevels(steel, options).of(all);
     List<String> names = LevelNames.of(working.stream().map(Level::z).toList(), building.storeys());
-    var standing = new Standing(building, steel, cuts, options);
-    standing.addWalls(building, findings);
+    var obstacles = new Obstacles(building, steel, cuts, options);
+    obstacles.addWalls(building, findings);
     var voids = new Voids(building, cuts, options);
     var rooms = new Rooms(building, cuts);
     var floors = new ArrayList<FloorOutline>();
     for (int i = 0; i < working.size(); i++) {
-      floors.add(outline(names.get(i), working.get(i), all, standing, voids, rooms));
+      floors.add(outline(names.get(i), working.get(i), all, obstacles, voids, rooms));
     }
     return new Floors(floors, findings);
   }
 
   private FloorOutline outline(
-      String name, Level level, List<Level> all, Standing standing, Voids voids, Rooms rooms) {
+      String name, Level level, List<Level> all, Obstacles obstacles, Voids voids, Rooms rooms) {
     sayAssumed(name, level);
     double z = level.z();
     Geometry slabs = level.region();
-    Geometry fill = Plan.common(standing.fillUnder(z), Plan.grown(slabs, 1));
+    Geometry fill = Plan.common(obstacles.fillUnder(z), Plan.grown(slabs, 1));
     Geometry plate =
         voids.withoutSleeves(Plan.closed(Plan.union(List.of(slabs, fill)), options.joint()));
-    Geometry walls = standing.walls(z, plate);
+    Geometry walls = obstacles.walls(z, plate);
     Geometry filled = Plan.union(List.of(plate, walls));
     return new FloorOutline(
         name,
@@ -78,7 +78,7 @@ public final class FloorCutter {
         Length.ofMetres(height(level, all)),
         Plan.regions(plate, options.leastOpening()),
         Plan.regions(walls, 1e-3),
-        Plan.regions(standing.columns(z, plate), 1e-4),
+        Plan.regions(obstacles.columns(z, plate), 1e-4),
         voids.of(level, plate, filled),
         rooms.on(z, plate));
   }

@@ -89,8 +89,7 @@ public final class SurfaceTakeoff {
               progress.step(done.incrementAndGet(), total);
             });
     options.meshes().ifPresent(sink -> standingBy(made, total, sink));
-    return gathered(
-        outcomes, frame(made), Places.of(building, made), extents(made, total));
+    return gathered(outcomes, frame(made), Places.of(building, made), extents(made, total));
   }
 
   private static List<Thing> bodies(Things.Result[] made) {

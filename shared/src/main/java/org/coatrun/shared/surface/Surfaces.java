@@ -35,7 +35,8 @@ public record Surfaces(
 
   /** From any map of measurements, with nothing said of frame and place. */
   public static Surfaces of(Map<ElementId, Measurement> measurements, List<Finding> findings) {
-    return new Surfaces(new TreeMap<>(measurements), findings, Frame.empty(), new TreeMap<>(), new TreeMap<>());
+    return new Surfaces(
+        new TreeMap<>(measurements), findings, Frame.empty(), new TreeMap<>(), new TreeMap<>());
   }
 
   /** What came of measuring an element; empty where nothing was tried. */

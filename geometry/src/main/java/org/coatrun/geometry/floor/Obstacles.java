@@ -21,7 +21,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
 /** What stands on floors before the spraying: concrete and masonry walls, columns, braces. */
-final class Standing {
+final class Obstacles {
 
   /** A rectangle about a cut that is larger than this is no column's. */
   private static final double LARGEST_COLUMN = 2.5;
@@ -34,7 +34,7 @@ final class Standing {
   private final Map<ElementId, Member> members = new HashMap<>();
   private final Map<ElementId, Optional<Cut>> steelCuts = new HashMap<>();
 
-  Standing(Building building, SteelIndex steel, Cuts cuts, FloorOptions options) {
+  Obstacles(Building building, SteelIndex steel, Cuts cuts, FloorOptions options) {
     this.options = options;
     this.cuts = cuts;
     this.steel = steel;
