@@ -1,7 +1,9 @@
 package org.coatrun.cli.output;
 
+import java.io.BufferedOutputStream;
 import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
@@ -78,6 +80,26 @@ public final class OutputFolder implements AutoCloseable {
     try (BufferedWriter writer =
         Files.newBufferedWriter(aside.resolve(name), StandardCharsets.UTF_8)) {
       content.writeTo(writer);
+      names.add(name);
+    } catch (IOException e) {
+      throw cannotWrite(target.resolve(name), Reason.of(e));
+    }
+  }
+
+  /** What writes one file byte by byte. */
+  @FunctionalInterface
+  public interface Bytes {
+    void writeTo(OutputStream out) throws IOException;
+  }
+
+  /**
+   * Writes a file of bytes, aside as yet.
+   *
+   * @throws CommandFailure where the disk is full, or the like
+   */
+  public void writeBytes(String name, Bytes content) throws CommandFailure {
+    try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(aside.resolve(name)))) {
+      content.writeTo(out);
       names.add(name);
     } catch (IOException e) {
       throw cannotWrite(target.resolve(name), Reason.of(e));

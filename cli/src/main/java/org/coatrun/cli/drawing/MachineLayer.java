@@ -1,0 +1,117 @@
+package org.coatrun.cli.drawing;
+
+import java.util.List;
+import java.util.Optional;
+import org.coatrun.cli.drawing.paper.Box;
+import org.coatrun.cli.drawing.paper.Lettering;
+import org.coatrun.cli.drawing.paper.Pen;
+import org.coatrun.shared.line.MachineSpot;
+import org.coatrun.shared.line.SiteFacts;
+import org.coatrun.shared.shape.Vec2;
+import org.coatrun.shared.units.Length;
+
+/** Draws the machine with its bags, and where power, water and trucks come in. */
+final class MachineLayer {
+
+  private final PlanCanvas to;
+  private final DrawingJob job;
+  private final int floor;
+  private final Measure measure;
+
+  MachineLayer(PlanCanvas to, DrawingJob job, int floor) {
+    this.to = to;
+    this.job = job;
+    this.floor = floor;
+    this.measure = new Measure(job.units());
+  }
+
+  /** The room that each machine of the floor needs. */
+  void rooms() {
+    double side = to.view().size(job.request().site().room().metres());
+    for (MachineSpot m : machines()) {
+      Box room = Box.around(to.view().at(m.at()), side, side);
+      if (side > 0 && to.area().contains(room)) {
+        to.on().line(room.ring(), true, Pen.KEEP_OUT);
+        to.labels().keepOffRing(room.ring(), 2);
+        to.used(LegendItem.ROOM);
+      }
+      bags(m, side);
+    }
+  }
+
+  void marks() {
+    for (MachineSpot m : machines()) {
+      Vec2 at = to.view().at(m.at());
+      to.symbols().machine(at);
+      to.labels().keepOff(Box.around(at, 2 * Symbols.MACHINE, 1.4 * Symbols.MACHINE));
+      to.used(LegendItem.MACHINE);
+    }
+    if (!machines().isEmpty()) {
+      SiteFacts site = job.request().site();
+      supply(site.power(), "P", LegendItem.POWER);
+      supply(site.water(), "W", LegendItem.WATER);
+      site.truckAccess().forEach(t -> supply(Optional.of(t), "T", LegendItem.TRUCKS));
+    }
+  }
+
+  void labels() {
+    for (MachineSpot m : machines()) {
+      String name = Panel.cut("Machine " + m.name(), 45, 2.6);
+      to.labels()
+          .near(to.view().at(m.at()), 1.2 * Symbols.MACHINE, List.of(name), Lettering.bold(2.6));
+    }
+  }
+
+  private List<MachineSpot> machines() {
+    return job.plan().machines().stream().filter(m -> m.floor() == floor).toList();
+  }
+
+  /** Bags stand in the corner of the room that is farthest from where the line runs. */
+  private void bags(MachineSpot m, double side) {
+    if (side < 4 * Symbols.MACHINE) {
+      return;
+    }
+    double off = side / 2 - 1.1 * Symbols.MACHINE;
+    Vec2 at = to.view().at(m.at());
+    Vec2 best = at;
+    for (Vec2 corner :
+        List.of(
+            new Vec2(off, -off), new Vec2(-off, -off), new Vec2(-off, off), new Vec2(off, off))) {
+      Vec2 there = at.plus(corner);
+      if (best.equals(at) || clearance(there) > clearance(best) + 1e-6) {
+        best = there;
+      }
+    }
+    to.symbols().bags(best);
+    to.labels().keepOff(Box.around(best, 1.7 * Symbols.MACHINE, 1.1 * Symbols.MACHINE));
+    to.used(LegendItem.BAGS);
+  }
+
+  private double clearance(Vec2 p) {
+    return FloorLine.of(job.plan(), floor).standing().stream()
+        .flatMap(l -> to.view().at(l.path()).stream())
+        .mapToDouble(p::distance)
+        .min()
+        .orElse(1e9);
+  }
+
+  /** What lies off the sheet stands at its edge, with its distance from the machine. */
+  private void supply(Optional<Vec2> place, String letter, LegendItem item) {
+    if (place.isEmpty()) {
+      return;
+    }
+    Vec2 real = to.view().at(place.get());
+    Vec2 at = to.area().grown(-4).clamp(real);
+    to.symbols().supply(at, letter);
+    to.labels().keepOff(Box.around(at, 2 * Symbols.SUPPLY, 2 * Symbols.SUPPLY));
+    to.used(item);
+    double away =
+        machines().stream().mapToDouble(m -> m.at().distance(place.get())).min().orElse(0);
+    String text = measure.about(Length.ofMetres(away)) + " to the machine";
+    if (at.distance(real) > 1e-6) {
+      to.labels().near(at, Symbols.SUPPLY, List.of("off the sheet,", text), Lettering.plain(2.2));
+    } else {
+      to.labels().near(at, Symbols.SUPPLY, List.of(text), Lettering.plain(2.2));
+    }
+  }
+}
