@@ -19,11 +19,7 @@ final class DrawingSamples {
     write(folder.resolve("tower"), "Tower", UnitSystem.US, SampleLines.tower(40));
   }
 
-  private static void write(
-      Path folder,
-      String building,
-      UnitSystem units,
-      LineRequest request)
+  private static void write(Path folder, String building, UnitSystem units, LineRequest request)
       throws CommandFailure {
     long start = System.nanoTime();
     DrawingJob job = SampleLines.job(building, units, request);

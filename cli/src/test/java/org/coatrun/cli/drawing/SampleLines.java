@@ -84,8 +84,7 @@ final class SampleLines {
             Optional.of(new Vec2(34, 1)),
             Optional.empty(),
             Length.ofFeet(20));
-    var keepOut =
-        new KeepOut("Level 2", "switchgear", Region.rectangle(27, 13, 33, 19));
+    var keepOut = new KeepOut("Level 2", "switchgear", Region.rectangle(27, 13, 33, 19));
     var spot = new MachineSpot("loading dock", 0, new Vec2(8, 5), 0, List.of());
     return new LineRequest(
         floors,
@@ -151,10 +150,8 @@ final class SampleLines {
           f == 0
               ? List.<SlabOpening>of()
               : List.of(
-                  new SlabOpening(
-                      "stair", SlabOpening.Kind.STAIR, Region.rectangle(7, 7, 9.5, 12)),
-                  new SlabOpening(
-                      "", SlabOpening.Kind.SHAFT, Region.rectangle(10.5, 7, 12, 8.5)));
+                  new SlabOpening("stair", SlabOpening.Kind.STAIR, Region.rectangle(7, 7, 9.5, 12)),
+                  new SlabOpening("", SlabOpening.Kind.SHAFT, Region.rectangle(10.5, 7, 12, 8.5)));
       floors.add(
           new FloorOutline(
               f == 0 ? "Ground floor" : "Upper floor",
