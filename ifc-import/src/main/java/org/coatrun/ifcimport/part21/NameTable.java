@@ -20,6 +20,9 @@ final class NameTable {
   /** The number of a complex instance, whose name is known only when it is decoded. */
   static final int COMPLEX = 0;
 
+  /** Names are shorter. */
+  static final int LONGEST = 200;
+
   private static final VarHandle EIGHT =
       MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
 
@@ -61,6 +64,30 @@ final class NameTable {
   /** The number of the name in {@code bytes[from, to)}, a new one if need be. */
   int code(byte[] bytes, int from, int to) {
     int hash = hash(bytes, from, to);
+    int known = known(bytes, from, to, hash);
+    return known < 0 ? add(bytes, from, to, hash) : known;
+  }
+
+  /** As {@link #code(byte[], int, int)}; -1 where what stands there is no name. */
+  int ifName(byte[] bytes, int from, int to) {
+    int hash = hash(bytes, from, to);
+    int known = known(bytes, from, to, hash);
+    return known >= 0 ? known : isName(bytes, from, to) ? add(bytes, from, to, hash) : -1;
+  }
+
+  private static boolean isName(byte[] bytes, int from, int to) {
+    if (from == to || to - from >= LONGEST || !Ascii.isNameStart(bytes[from] & 0xff)) {
+      return false;
+    }
+    for (int i = from + 1; i < to; i++) {
+      if (!Ascii.isName(bytes[i] & 0xff)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private int known(byte[] bytes, int from, int to, int hash) {
     Entry[] table = entries;
     int slot = hash & (table.length - 1);
     for (Entry e = table[slot]; e != null; e = table[slot]) {
@@ -69,7 +96,7 @@ final class NameTable {
       }
       slot = (slot + 1) & (table.length - 1);
     }
-    return add(bytes, from, to, hash);
+    return -1;
   }
 
   /** Eight bytes at a time, as every record's name is looked up. */

@@ -15,14 +15,12 @@ import org.coatrun.shared.finding.FileFinding;
  */
 final class StatementScanner {
 
-  private static final int LONGEST_NAME = 200;
-  private static final int LONGEST_PLAIN_HEAD = 100;
-
   private final Window window;
   private final Guess guess;
   private final Texts texts;
   private final Gaps gaps;
   private final NameTable names;
+  private final PlainRun plain;
   private final long size;
 
   /** Where the statement begins that the end of the file cuts, or -1. */
@@ -34,6 +32,7 @@ final class StatementScanner {
     this.texts = new Texts(window, guess, source.size());
     this.gaps = new Gaps(window, source.size());
     this.names = names;
+    this.plain = new PlainRun(window, names);
     this.size = source.size();
   }
 
@@ -53,7 +52,10 @@ final class StatementScanner {
     gaps.forget();
     long at = gaps.skip(from);
     while (at < until && at < size) {
-      at = gaps.skip(statement(at, sink));
+      at = gaps.skip(plain.pass(at, until, sink));
+      if (at < until && at < size) {
+        at = gaps.skip(statement(at, sink));
+      }
     }
     return at;
   }
@@ -86,43 +88,6 @@ final class StatementScanner {
   }
 
   private long record(long at, StatementSink sink) {
-    long body = plainHead(at, sink);
-    return body < 0 ? anyHead(at, sink) : skipBody(body, at, headId, sink);
-  }
-
-  private long headId;
-
-  /**
-   * Reads {@code #1=NAME(} without white space, as nearly all records begin, from the window alone.
-   *
-   * @return the place of the parenthesis, or -1 where the head has another form or is cut
-   */
-  private long plainHead(long at, StatementSink sink) {
-    byte[] bytes = window.bytes;
-    int from = (int) (at - window.base) + 1;
-    int end = Math.min(window.length, from + LONGEST_PLAIN_HEAD);
-    int i = from;
-    long id = 0;
-    while (i < end && bytes[i] >= '0' && bytes[i] <= '9') {
-      id = id * 10 + (bytes[i++] - '0');
-    }
-    int digits = i - from;
-    if (digits == 0 || digits > 18 || i >= end || bytes[i] != '=') {
-      return -1;
-    }
-    int name = ++i;
-    while (i < end && Ascii.isName(bytes[i] & 0xff)) {
-      i++;
-    }
-    if (i >= end || bytes[i] != '(' || i == name || !Ascii.isNameStart(bytes[name] & 0xff)) {
-      return -1;
-    }
-    headId = id;
-    sink.record(at, id, names.code(bytes, name, i));
-    return window.base + i;
-  }
-
-  private long anyHead(long at, StatementSink sink) {
     long id = 0;
     long q = at + 1;
     int c = window.at(q);
@@ -160,17 +125,17 @@ final class StatementScanner {
       return -1;
     }
     int from = (int) (at - window.base);
-    if (from + LONGEST_NAME > window.length && window.base + window.length < size) {
+    if (from + NameTable.LONGEST > window.length && window.base + window.length < size) {
       window.load(at);
       from = (int) (at - window.base);
     }
     byte[] bytes = window.bytes;
-    int most = Math.min(window.length, from + LONGEST_NAME);
+    int most = Math.min(window.length, from + NameTable.LONGEST);
     int to = from + 1;
     while (to < most && Ascii.isName(bytes[to] & 0xff)) {
       to++;
     }
-    if (to == from + LONGEST_NAME) {
+    if (to == from + NameTable.LONGEST) {
       return -1;
     }
     nameEnd = window.base + to;
