@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ForkJoinPool;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.coatrun.cli.console.Plain;
@@ -18,6 +19,7 @@ import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.model.Member;
 import org.coatrun.shared.model.ModelFile;
 import org.coatrun.shared.model.Storey;
+import org.coatrun.shared.model.Substance;
 
 /** A model at a glance: what it holds, what it lacks for this job, what is wrong with it. */
 public final class SurveyScreen {
@@ -34,6 +36,7 @@ public final class SurveyScreen {
 
   /** Prints the survey in {@code units}. */
   public static void print(PrintWriter out, Building building, UnitSystem units) {
+    var gaps = ForkJoinPool.commonPool().submit(() -> ModelGaps.of(building));
     SurveyScreen screen = new SurveyScreen(out, building, units);
     screen.files();
     screen.storeys();
@@ -41,7 +44,7 @@ public final class SurveyScreen {
     screen.sections();
     screen.decks();
     screen.rest();
-    screen.gaps();
+    screen.gaps(gaps.join());
     FindingSummary.print(out, building.findings());
     out.println();
     out.println(Cautions.SHORT);
@@ -104,7 +107,7 @@ public final class SurveyScreen {
 
   private void members() {
     out.println("Members:  " + building.members().size());
-    tally(building.members(), m -> m.classification().substance().word())
+    tally(building.members(), m -> m.classification().substance(), Substance::word)
         .forEach((word, count) -> out.printf(Locale.ROOT, "  %6d  %s%n", count, word));
     out.println();
   }
@@ -113,7 +116,7 @@ public final class SurveyScreen {
     List<Member> steel =
         building.members().stream().filter(m -> m.classification().isSteel()).toList();
     TextTable table = new TextTable(2, "Section of steel", "Role", "Members");
-    tally(steel, m -> m.section().name() + "\n" + Words.of(m.role()))
+    tally(steel, m -> new Kind(m.section().name(), m.role()), Kind::inOrder)
         .forEach(
             (key, count) -> {
               String[] parts = key.split("\n", -1);
@@ -128,7 +131,7 @@ public final class SurveyScreen {
 
   private void decks() {
     TextTable table = new TextTable(2, "Deck", "Drawn as", "Count");
-    tally(building.decks(), d -> deckName(d) + "\n" + Words.of(d.form()))
+    tally(building.decks(), d -> new Kind(deckName(d), d.form()), Kind::inOrder)
         .forEach(
             (key, count) -> {
               String[] parts = key.split("\n", -1);
@@ -159,8 +162,7 @@ public final class SurveyScreen {
     out.println();
   }
 
-  private void gaps() {
-    List<String> gaps = ModelGaps.of(building);
+  private void gaps(List<String> gaps) {
     out.println(gaps.isEmpty() ? "Lacks for this job: nothing" : "Lacks for this job:");
     gaps.forEach(gap -> out.println("  - " + gap));
     out.println();
@@ -178,7 +180,21 @@ public final class SurveyScreen {
     return counts;
   }
 
-  private static <T> Map<String, Long> tally(Collection<T> items, Function<T, String> key) {
-    return items.stream().collect(Collectors.groupingBy(key, TreeMap::new, Collectors.counting()));
+  /** What is counted together. */
+  private record Kind(String name, Enum<?> kind) {
+
+    /** Name and kind in words, the name first. */
+    String inOrder() {
+      return name + "\n" + Words.of(kind);
+    }
+  }
+
+  private static <T, K> Map<String, Long> tally(
+      Collection<T> items, Function<T, K> key, Function<K, String> words) {
+    Map<K, Long> counts = new HashMap<>();
+    items.forEach(item -> counts.merge(key.apply(item), 1L, Long::sum));
+    Map<String, Long> sorted = new TreeMap<>();
+    counts.forEach((k, count) -> sorted.merge(words.apply(k), count, Long::sum));
+    return sorted;
   }
 }

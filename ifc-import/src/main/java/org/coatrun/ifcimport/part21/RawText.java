@@ -1,6 +1,6 @@
 package org.coatrun.ifcimport.part21;
 
-/** A text looked for in the bytes of a record, upper and lower case alike. */
+/** A text looked for at the beginning of a record's parameters, upper and lower case alike. */
 final class RawText {
 
   private final String text;
@@ -9,32 +9,47 @@ final class RawText {
     this.text = text;
   }
 
-  /** True also where it cannot be told: where either side is written in more than plain ASCII. */
-  boolean mayStandIn(byte[] bytes) {
-    boolean found = text.isEmpty() || !isPlain();
-    for (int i = 0; i < bytes.length && !found; i++) {
-      found = bytes[i] < 0 || bytes[i] == '\\' || isAt(bytes, i);
+  /**
+   * Whether the first parameter may be this text; true also where it cannot be told, because either
+   * side is written in more than plain ASCII or the record is not in plain writing.
+   *
+   * @param bytes the record from its beginning, or as much of it as was read
+   * @param open the parenthesis that opens its parameters, or -1 where that cannot be told
+   */
+  boolean mayBeFirst(byte[] bytes, int open) {
+    if (open < 0 || open + 2 >= bytes.length || bytes[open + 1] != '\'' || !isPlain()) {
+      return true;
     }
-    return found;
-  }
-
-  /** A quote is doubled in a file, and a backslash too. */
-  private boolean isPlain() {
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      if (c > 126 || c < ' ' || c == '\'' || c == '\\') {
+    int i = skipBlanks(bytes, open + 2);
+    for (int k = 0; k < text.length(); k++, i++) {
+      if (i >= bytes.length || isSpecial(bytes[i])) {
+        return true;
+      }
+      if (Ascii.upper(bytes[i]) != Ascii.upper((byte) text.charAt(k))) {
         return false;
       }
     }
-    return true;
+    i = skipBlanks(bytes, i);
+    return i >= bytes.length || bytes[i] == '\'' || isSpecial(bytes[i]);
   }
 
-  private boolean isAt(byte[] bytes, int at) {
-    if (at + text.length() > bytes.length) {
-      return false;
+  private static int skipBlanks(byte[] bytes, int from) {
+    int i = from;
+    while (i < bytes.length && Ascii.isBlank(bytes[i])) {
+      i++;
     }
+    return i;
+  }
+
+  /** What may stand for another character. */
+  private static boolean isSpecial(byte b) {
+    return b < 0 || b == '\\';
+  }
+
+  private boolean isPlain() {
     for (int i = 0; i < text.length(); i++) {
-      if (Ascii.upper(bytes[at + i]) != Ascii.upper((byte) text.charAt(i))) {
+      char c = text.charAt(i);
+      if (c > 126 || c <= ' ' || c == '\'' || c == '\\') {
         return false;
       }
     }

@@ -12,6 +12,7 @@ final class RecordIndex {
 
   private static final int LONG_RECORD = 1 << 16;
   private static final int LONGEST_RECORD = 64 << 20;
+  private static final int FIRST_BYTES = 96;
   private static final int GONE = -1;
   private static final int HINT_SHIFT = 12;
   private static final int[] NOT_PLAIN = {};
@@ -106,15 +107,12 @@ final class RecordIndex {
     return chunks[c].names[number - firsts[c]];
   }
 
-  /** The bytes of a record and what stands behind it; empty for one too long to be looked at. */
-  byte[] raw(int number, ByteSource source) {
-    int c = chunkOf(number);
-    int inside = number - firsts[c];
-    long from = chunks[c].position(inside);
-    long end = inside + 1 < chunks[c].count ? chunks[c].position(inside + 1) : chunks[c].next();
-    byte[] bytes = new byte[(int) Math.min(end - from, LONGEST_RECORD)];
+  /** Whether a record's first parameter may be a text; it is not decoded. */
+  boolean mayBeginWith(int number, String text, ByteSource source) {
+    long from = position(number);
+    byte[] bytes = new byte[(int) Math.min(end(number) - from, FIRST_BYTES + text.length())];
     source.read(from, bytes, 0, bytes.length);
-    return bytes;
+    return new RawText(text).mayBeFirst(bytes, plainHead(bytes));
   }
 
   /** Decodes a record. */

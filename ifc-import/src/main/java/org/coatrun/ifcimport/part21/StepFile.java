@@ -64,12 +64,13 @@ public final class StepFile implements AutoCloseable {
   }
 
   /**
-   * Whether a text, in upper or lower case, may stand in a record; it is not decoded. Where this
-   * says no there is no such text; it says yes also where it cannot tell.
+   * Whether a text, in upper or lower case, may be the first parameter of a record, blanks around
+   * it aside; the record is not decoded. Where this says no, it is not; it says yes also where it
+   * cannot tell.
    */
-  public boolean mayContain(long id, String text) {
+  public boolean mayBeginWith(long id, String text) {
     int number = opened.index().find(id);
-    return number >= 0 && new RawText(text).mayStandIn(opened.index().raw(number, opened.source()));
+    return number >= 0 && opened.index().mayBeginWith(number, text, opened.source());
   }
 
   /** Whether there is a record with an id. */

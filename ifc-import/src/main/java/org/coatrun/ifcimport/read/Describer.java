@@ -16,7 +16,7 @@ import org.coatrun.shared.shape.Profile;
 /** Gathers what a file says of an element: type, materials, profile, place in the structure. */
 final class Describer {
 
-  private static final TypeFacts NO_TYPE = new TypeFacts("", "", MaterialSet.NONE);
+  private static final TypeFacts NO_TYPE = new TypeFacts("", "", MaterialSet.NONE, new long[0]);
 
   private final SourceFile file;
   private final Structure structure;
@@ -29,7 +29,7 @@ final class Describer {
   }
 
   /** What elements have from their type. */
-  record TypeFacts(String name, String predefined, MaterialSet materials) {}
+  record TypeFacts(String name, String predefined, MaterialSet materials, long[] propertySets) {}
 
   long typeId(Entity element) {
     return file.relations().typeOf.first(element.id());
@@ -44,7 +44,7 @@ final class Describer {
     try {
       Entity type = file.model().get(id);
       String name = type.text("Name").isBlank() ? type.text("ElementType") : type.text("Name");
-      return new TypeFacts(name, predefined(type), materialOf(id));
+      return new TypeFacts(name, predefined(type), materialOf(id), type.refIds("HasPropertySets"));
     } catch (BrokenRecordException e) {
       file.findings().broken(e);
       return NO_TYPE;
@@ -129,6 +129,6 @@ final class Describer {
   }
 
   FileProperties properties(Entity element) {
-    return new FileProperties(file, element.id(), typeId(element));
+    return new FileProperties(file, element.id(), type(element).propertySets());
   }
 }

@@ -25,21 +25,23 @@ final class FileProperties implements Properties {
 
   private final SourceFile file;
   private final long element;
-  private final long type;
+  private final long[] ofType;
 
-  FileProperties(SourceFile file, long element, long type) {
+  /**
+   * @param ofType the sets of the element's type
+   */
+  FileProperties(SourceFile file, long element, long[] ofType) {
     this.file = file;
     this.element = element;
-    this.type = type;
+    this.ofType = ofType;
+  }
+
+  private LongStream own() {
+    return LongStream.of(file.relations().propertiesOf.all(element));
   }
 
   private LongStream sets() {
-    LongStream own = LongStream.of(file.relations().propertiesOf.all(element));
-    long[] ofType =
-        type < 0
-            ? new long[0]
-            : file.model().find(type).map(t -> t.refIds("HasPropertySets")).orElse(new long[0]);
-    return LongStream.concat(own, LongStream.of(ofType));
+    return LongStream.concat(own(), LongStream.of(ofType));
   }
 
   @Override
@@ -80,7 +82,7 @@ final class FileProperties implements Properties {
       long id = item.asRef().orElseThrow(() -> set.broken("something is no property"));
       EntityType type =
           model.typeOf(id).orElseThrow(() -> set.broken("a property is missing or unknown"));
-      if (type.isA("IfcComplexProperty") || model.file().mayContain(id, name)) {
+      if (type.isA("IfcComplexProperty") || model.file().mayBeginWith(id, name)) {
         all.add(model.get(id));
       }
     }
@@ -135,9 +137,9 @@ final class FileProperties implements Properties {
     return all.stream().filter(q -> q.name.equalsIgnoreCase(name)).map(q -> q.value).toList();
   }
 
-  /** Whether there is more than one set, so that they could contradict each other. */
-  boolean hasSeveralSets() {
-    return file.relations().propertiesOf.all(element).length > 1;
+  /** Whether there is more than one set of quantities, so that they could contradict each other. */
+  boolean hasSeveralQuantitySets() {
+    return own().filter(set -> file.model().isA(set, "IfcElementQuantity")).limit(2).count() > 1;
   }
 
   private static boolean contradict(List<Double> all) {
@@ -152,9 +154,8 @@ final class FileProperties implements Properties {
 
   private void addQuantities(long set, List<String> names, List<Quantity> all) {
     try {
-      Entity entity = file.model().get(set);
-      if (entity.isA("IfcElementQuantity")) {
-        addAmong(entity.refs("Quantities"), names, all, 0);
+      if (file.model().isA(set, "IfcElementQuantity")) {
+        addAmong(file.model().get(set).refs("Quantities"), names, all, 0);
       }
     } catch (BrokenRecordException e) {
       // A broken set says nothing; the record's own fault is a finding of the file.

@@ -1,12 +1,11 @@
 package org.coatrun.ifcimport.read;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
+import java.util.function.Supplier;
 import org.coatrun.shared.finding.ModelFinding;
 import org.coatrun.shared.model.Deck;
 import org.coatrun.shared.model.Element;
@@ -30,8 +29,10 @@ final class FileReading {
     var structure = new Structure(file);
     var describer = new Describer(file, structure);
     List<Storey> storeys = structure.storeys();
+    Supplier<List<Member>> reading =
+        workers.begin(new MemberReader(file, describer, workers)::read);
     var around = new SurroundingsReader(file, describer);
-    List<Member> members = membersBeside(around, new MemberReader(file, describer, workers).read());
+    List<Member> members = membersBeside(around, reading.get());
     var part =
         new FilePart(
             buildingName(),
@@ -44,8 +45,7 @@ final class FileReading {
             around.stairs(),
             around.spaces(),
             around.openings());
-    sayOfWhole(part);
-    sayOfGuids(part);
+    workers.together(() -> sayOfWhole(part), () -> sayOfGuids(part));
     return part;
   }
 
@@ -108,29 +108,32 @@ final class FileReading {
   }
 
   private void sayOfGuids(FilePart part) {
-    List<Element> all = new ArrayList<>();
-    Stream.of(part.members(), part.decks(), part.slabs(), part.walls(), part.spaces())
-        .forEach(all::addAll);
-    Map<String, Long> first = new HashMap<>(2 * all.size());
-    for (Element e : all) {
-      String guid = e.identity().guid();
-      Long other = first.putIfAbsent(guid, e.id().step());
-      if (other != null && !guid.isEmpty()) {
-        file.findings()
-            .add(
-                ModelFinding.DOUBLE_GUID,
-                e.id().step(),
-                guid,
-                "#" + e.id().step() + " and #" + other + " bear the same GlobalId.");
-      }
-      if (!isWellFormed(guid)) {
-        file.findings()
-            .add(
-                ModelFinding.MALFORMED_GUID,
-                e.id().step(),
-                guid,
-                "#" + e.id().step() + " has the GlobalId '" + guid + "'.");
-      }
+    List<List<? extends Element>> all =
+        List.of(part.members(), part.decks(), part.slabs(), part.walls(), part.spaces());
+    Map<String, Long> first = new HashMap<>(4 * part.members().size());
+    for (List<? extends Element> elements : all) {
+      elements.forEach(e -> sayOfGuid(e, first));
+    }
+  }
+
+  private void sayOfGuid(Element e, Map<String, Long> first) {
+    String guid = e.identity().guid();
+    Long other = first.putIfAbsent(guid, e.id().step());
+    if (other != null && !guid.isEmpty()) {
+      file.findings()
+          .add(
+              ModelFinding.DOUBLE_GUID,
+              e.id().step(),
+              guid,
+              "#" + e.id().step() + " and #" + other + " bear the same GlobalId.");
+    }
+    if (!isWellFormed(guid)) {
+      file.findings()
+          .add(
+              ModelFinding.MALFORMED_GUID,
+              e.id().step(),
+              guid,
+              "#" + e.id().step() + " has the GlobalId '" + guid + "'.");
     }
   }
 }

@@ -42,8 +42,14 @@ public final class IfcImport {
     if (files.isEmpty()) {
       throw new IllegalArgumentException("no file to read");
     }
+    try (var workers = new Workers(options.threads())) {
+      return read(files, options, progress, workers);
+    }
+  }
+
+  private static Building read(
+      List<Path> files, ImportOptions options, ProgressListener progress, Workers workers) {
     var origin = new Origin();
-    var workers = new Workers(options.threads());
     var sources = new ArrayList<SourceFile>();
     var parts = new ArrayList<FilePart>();
     for (Path file : files) {
@@ -66,18 +72,19 @@ public final class IfcImport {
    * @throws org.coatrun.ifcimport.part21.ModelFileException where the file is no model
    */
   public static List<Profile> profiles(Path file, ImportOptions options) {
-    var source =
-        new SourceFile(0, open(file, options), new Origin(), new Workers(options.threads()));
-    var profiles = new ArrayList<Profile>();
-    for (long id : source.model().idsOf("IfcProfileDef")) {
-      source
-          .model()
-          .find(id)
-          .filter(p -> !p.text("ProfileName").isBlank())
-          .map(source.shapes()::profile)
-          .ifPresent(profiles::add);
+    try (var workers = new Workers(options.threads())) {
+      var source = new SourceFile(0, open(file, options), new Origin(), workers);
+      var profiles = new ArrayList<Profile>();
+      for (long id : source.model().idsOf("IfcProfileDef")) {
+        source
+            .model()
+            .find(id)
+            .filter(p -> !p.text("ProfileName").isBlank())
+            .map(source.shapes()::profile)
+            .ifPresent(profiles::add);
+      }
+      return profiles;
     }
-    return profiles;
   }
 
   private static StepFile open(Path file, ImportOptions options) {

@@ -215,7 +215,7 @@ final class MemberReader {
               guid,
               what + " is of steel and of something else.");
     }
-    if (properties.hasSeveralSets()) {
+    if (properties.hasSeveralQuantitySets()) {
       for (String q : properties.contradictions(CHECKED_QUANTITIES)) {
         file.findings()
             .add(

@@ -151,6 +151,9 @@ final class Merger {
 
   private <T extends Element> List<T> kept(
       Function<FilePart, List<T>> of, BiFunction<T, Identity, T> with) {
+    if (parts.size() == 1) {
+      return of.apply(parts.get(0));
+    }
     var all = new ArrayList<T>();
     for (FilePart part : parts) {
       for (T element : of.apply(part)) {

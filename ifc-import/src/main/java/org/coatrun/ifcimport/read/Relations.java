@@ -27,20 +27,33 @@ final class Relations {
     this.model = model;
     this.workers = workers;
     this.findings = findings;
-    many("IfcRelContainedInSpatialStructure", "RelatedElements", "RelatingStructure", structureOf);
-    parts("IfcRelAggregates");
-    parts("IfcRelNests");
-    many("IfcRelDefinesByType", "RelatedObjects", "RelatingType", typeOf);
-    many("IfcRelAssociatesMaterial", "RelatedObjects", "RelatingMaterial", materialOf);
+    workers.together(
+        this::properties,
+        () -> many("IfcRelAssociatesMaterial", "RelatedObjects", "RelatingMaterial", materialOf),
+        () ->
+            many(
+                "IfcRelContainedInSpatialStructure",
+                "RelatedElements",
+                "RelatingStructure",
+                structureOf),
+        () -> many("IfcRelDefinesByType", "RelatedObjects", "RelatingType", typeOf),
+        () -> {
+          parts("IfcRelAggregates");
+          parts("IfcRelNests");
+        },
+        this::openings,
+        () ->
+            many(
+                "IfcRelAssociatesProfileProperties",
+                "RelatedObjects",
+                "RelatingProfileProperties",
+                profilePropertiesOf));
+  }
+
+  private void openings() {
     one("IfcRelVoidsElement", "RelatedOpeningElement", "RelatingBuildingElement", hostOf);
     one("IfcRelFillsElement", "RelatingOpeningElement", "RelatedBuildingElement", fillOf);
     one("IfcRelFillsElement", "RelatedBuildingElement", "RelatingOpeningElement", openingOf);
-    properties();
-    many(
-        "IfcRelAssociatesProfileProperties",
-        "RelatedObjects",
-        "RelatingProfileProperties",
-        profilePropertiesOf);
   }
 
   /** What one relation ties to what. */
