@@ -1,0 +1,126 @@
+package org.coatrun.shared.bid;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.coatrun.shared.estimate.DeckLine;
+import org.coatrun.shared.estimate.Line;
+import org.coatrun.shared.estimate.MemberLine;
+import org.coatrun.shared.estimate.Quantities;
+import org.coatrun.shared.estimate.Takeoff;
+import org.coatrun.shared.frame.FrameClass;
+import org.coatrun.shared.frame.FrameMember;
+import org.coatrun.shared.model.Deck;
+import org.coatrun.shared.model.ElementId;
+import org.coatrun.shared.model.Identity;
+import org.coatrun.shared.model.Member;
+import org.coatrun.shared.model.Properties;
+import org.coatrun.shared.surface.SectionMeasure;
+import org.coatrun.shared.units.SectionFactor;
+
+/**
+ * The members and decks of a takeoff as the bid sees them: those that count and have a face to
+ * coat.
+ */
+public final class Coatables {
+
+  private static final String FIRE_RATING = "FireRating";
+
+  private final Takeoff takeoff;
+  private final boolean compactness;
+  private final RoofPlates roofs;
+  private final LoadPaths loads;
+  private final Map<ElementId, List<ElementId>> hosts;
+  private final PlaceFinder places;
+
+  private Coatables(Takeoff takeoff, boolean compactness) {
+    this.takeoff = takeoff;
+    this.compactness = compactness;
+    this.roofs = RoofPlates.of(takeoff.building(), takeoff.surfaces());
+    this.loads = new LoadPaths(takeoff, roofs);
+    this.hosts = PlaceFinder.hosts(takeoff);
+    this.places = new PlaceFinder(takeoff, loads, roofs, hosts);
+  }
+
+  /** Members, then decks, each in the order of the takeoff. */
+  public static List<Coated> of(Takeoff takeoff) {
+    return with(takeoff, /* compactness= */ false).all();
+  }
+
+  /**
+   * The same, with what else the bid asks of the frame.
+   *
+   * @param compactness whether to look for compact sections, which decodes every beam once more
+   */
+  static Coatables with(Takeoff takeoff, boolean compactness) {
+    return new Coatables(takeoff, compactness);
+  }
+
+  LoadPaths loads() {
+    return loads;
+  }
+
+  /** The members that a plate is on. */
+  List<ElementId> hosts(ElementId plate) {
+    return hosts.getOrDefault(plate, List.of());
+  }
+
+  List<Coated> all() {
+    List<Coated> all = new ArrayList<>();
+    takeoff.members().forEach(line -> quantities(line).ifPresent(q -> all.add(member(line, q))));
+    takeoff.decks().forEach(line -> quantities(line).ifPresent(q -> all.add(deck(line, q))));
+    return all;
+  }
+
+  private static Optional<Quantities> quantities(Line line) {
+    return line.outcome().quantities().filter(q -> q.ledger().exposed().squareMetres() > 0);
+  }
+
+  private CoatedMember member(MemberLine line, Quantities q) {
+    Member member = line.member();
+    Optional<FrameMember> frame = line.frame();
+    return new CoatedMember(
+        member.id(),
+        member.identity().guid(),
+        label(member.identity()),
+        places.of(line),
+        member.role(),
+        MemberKinds.of(line, q),
+        frame.map(FrameMember::frameClass).orElse(FrameClass.UNKNOWN),
+        frame.map(FrameMember::reason).orElse("its place in the frame is not known"),
+        member.section().name(),
+        q.weightOverPerimeter().stream()
+            .mapToObj(SectionFactor::ofWeightOverPerimeter)
+            .findFirst(),
+        q.sectionFactor(),
+        q.ledger().exposed(),
+        q.length(),
+        q.section().map(SectionMeasure::heated),
+        q.section().map(SectionMeasure::cornerFactor),
+        compactness && Compact.of(member),
+        Coatings.of(member).isPresent(),
+        rating(member.properties()));
+  }
+
+  private CoatedDeck deck(DeckLine line, Quantities q) {
+    Deck deck = line.deck();
+    return new CoatedDeck(
+        deck.id(),
+        deck.identity().guid(),
+        label(deck.identity()),
+        places.of(line),
+        q.ledger().exposed(),
+        deck.form() != Deck.Form.SHEET,
+        roofs.carriesConcrete(deck),
+        rating(deck.properties()));
+  }
+
+  private static String label(Identity identity) {
+    return identity.mark().isEmpty() ? identity.name() : identity.mark();
+  }
+
+  private static Optional<String> rating(Properties properties) {
+    return properties.text(FIRE_RATING).filter(t -> !RatingText.saysNothing(t));
+  }
+}
