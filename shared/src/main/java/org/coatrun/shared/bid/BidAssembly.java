@@ -11,22 +11,38 @@ import org.coatrun.shared.job.Job;
 import org.coatrun.shared.job.RatingRule;
 import org.coatrun.shared.listing.Listing;
 import org.coatrun.shared.model.ElementId;
-import org.coatrun.shared.units.Area;
 
-/** Puts the bid of a takeoff together: hours, thickness and what is amiss with them. */
+/**
+ * Puts bids of a takeoff together: hours, thickness and what is amiss with them. What the takeoff
+ * says of its members is worked out once and serves each job.
+ */
 public final class BidAssembly {
 
   private final Takeoff takeoff;
-  private final Job job;
-  private final List<Listing> listings;
   private final Coatables coatables;
+  private final List<Coated> items;
   private final Map<ElementId, CoatedMember> members = new HashMap<>();
 
-  private BidAssembly(Takeoff takeoff, Job job, List<Listing> listings) {
+  /**
+   * Bids on a takeoff.
+   *
+   * @param compactness whether to look which beams are compact, which decodes them once more: only
+   *     the substitution of restrained beams asks for it
+   */
+  private BidAssembly(Takeoff takeoff, boolean compactness) {
     this.takeoff = takeoff;
-    this.job = job;
-    this.listings = listings;
-    this.coatables = Coatables.with(takeoff, usesRestrained(job) && hasBeams(listings));
+    this.coatables = Coatables.with(takeoff, compactness);
+    this.items = coatables.all();
+    for (Coated item : items) {
+      if (item instanceof CoatedMember m) {
+        members.put(m.id(), m);
+      }
+    }
+  }
+
+  /** Bids on a takeoff by a job and by what its alternates change. */
+  public static BidAssembly on(Takeoff takeoff, Job job, List<Listing> listings) {
+    return new BidAssembly(takeoff, usesRestrained(job) && hasBeams(listings));
   }
 
   /**
@@ -35,16 +51,11 @@ public final class BidAssembly {
    * @param listings those that the job names, in its order
    */
   public static Bid of(Takeoff takeoff, Job job, List<Listing> listings) {
-    return new BidAssembly(takeoff, job, listings).bid();
+    return on(takeoff, job, listings).bid(job, listings);
   }
 
-  private Bid bid() {
-    List<Coated> items = coatables.all();
-    for (Coated item : items) {
-      if (item instanceof CoatedMember m) {
-        members.put(m.id(), m);
-      }
-    }
+  /** The bid by a job. */
+  public Bid bid(Job job, List<Listing> listings) {
     Rulings rulings = new Rulings(job);
     ThicknessFinder thicknesses = new ThicknessFinder(job, listings);
     List<RatedLine> lines = new ArrayList<>();
@@ -53,7 +64,9 @@ public final class BidAssembly {
       lines.add(new RatedLine(item, ruling, thicknesses.of(item, ruling, hosts(item))));
     }
     List<String> unused = rulings.unused(items);
-    return new Bid(job, listings, lines, unused, findings(lines, unused));
+    List<Finding> findings = findings(lines);
+    findings.addAll(new JobFindings(job, listings).of(lines, unused));
+    return new Bid(job, listings, lines, unused, findings);
   }
 
   private List<CoatedMember> hosts(Coated item) {
@@ -64,12 +77,11 @@ public final class BidAssembly {
         .toList();
   }
 
-  private List<Finding> findings(List<RatedLine> lines, List<String> unused) {
+  private List<Finding> findings(List<RatedLine> lines) {
+    LineFindings each = new LineFindings(takeoff.building());
     List<Finding> all = new ArrayList<>();
-    LineFindings each = new LineFindings(takeoff.building(), job);
     lines.forEach(line -> all.addAll(each.of(line)));
     all.addAll(new SupportFindings(takeoff.building(), coatables.loads()).of(lines));
-    all.addAll(new JobFindings(job, listings).of(lines, unused));
     return all;
   }
 
@@ -79,20 +91,7 @@ public final class BidAssembly {
 
   private static boolean usesRestrained(Job job) {
     return job.thickness().restrained()
-        || job.ratings().stream()
-            .map(RatingRule::restrained)
-            .anyMatch(r -> r.orElse(false))
+        || job.ratings().stream().map(RatingRule::restrained).anyMatch(r -> r.orElse(false))
         || job.alternates().stream().anyMatch(a -> a.restrained().orElse(false));
-  }
-
-  /** The area to be sprayed of some lines: of those that have a thickness. */
-  public static Area sprayed(List<RatedLine> lines) {
-    Area sum = Area.ZERO;
-    for (RatedLine line : lines) {
-      if (line.thickness().spray().isPresent()) {
-        sum = sum.plus(line.item().exposed());
-      }
-    }
-    return sum;
   }
 }

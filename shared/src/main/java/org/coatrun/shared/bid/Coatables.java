@@ -90,9 +90,7 @@ public final class Coatables {
         frame.map(FrameMember::frameClass).orElse(FrameClass.UNKNOWN),
         frame.map(FrameMember::reason).orElse("its place in the frame is not known"),
         member.section().name(),
-        q.weightOverPerimeter().stream()
-            .mapToObj(SectionFactor::ofWeightOverPerimeter)
-            .findFirst(),
+        q.weightOverPerimeter().stream().mapToObj(SectionFactor::ofWeightOverPerimeter).findFirst(),
         q.sectionFactor(),
         q.ledger().exposed(),
         q.length(),

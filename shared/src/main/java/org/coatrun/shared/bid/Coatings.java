@@ -3,7 +3,6 @@ package org.coatrun.shared.bid;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.coatrun.shared.model.Material;
@@ -41,7 +40,7 @@ final class Coatings {
             member.materials().stream().map(Material::name),
             Stream.of(member.identity().typeName()));
     return texts
-        .filter(isCoated())
+        .filter(Coatings::isCoated)
         .findFirst()
         .or(() -> PROPERTIES.stream().flatMap(p -> stated(member, p).stream()).findFirst());
   }
@@ -52,16 +51,12 @@ final class Coatings {
         .text(property)
         .map(String::trim)
         .filter(
-            v ->
-                isCoated().test(v)
-                    || (YES.contains(v.toLowerCase(Locale.ROOT)) && isCoated().test(property)))
+            v -> isCoated(v) || (YES.contains(v.toLowerCase(Locale.ROOT)) && isCoated(property)))
         .map(v -> property + " " + v);
   }
 
-  private static Predicate<String> isCoated() {
-    return text -> {
-      String plain = text.toLowerCase(Locale.ROOT);
-      return COATED.matcher(plain).find() && !BARE.matcher(plain).find();
-    };
+  private static boolean isCoated(String text) {
+    String plain = text.toLowerCase(Locale.ROOT);
+    return COATED.matcher(plain).find() && !BARE.matcher(plain).find();
   }
 }

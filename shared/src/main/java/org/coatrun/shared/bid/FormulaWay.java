@@ -40,8 +40,7 @@ final class FormulaWay {
       }
     }
     for (ListedHollow e : listing.hollowEquations()) {
-      if (member.kind() == MemberKind.HOLLOW_COLUMN
-          && covers(e.fromHours(), e.toHours(), rating)) {
+      if (member.kind() == MemberKind.HOLLOW_COLUMN && covers(e.fromHours(), e.toHours(), rating)) {
         best = best.or(hollow(e, member, rating));
       }
     }

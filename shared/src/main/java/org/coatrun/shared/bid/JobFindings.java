@@ -57,7 +57,9 @@ final class JobFindings {
 
   private void noListing(List<RatedLine> lines, List<Finding> findings) {
     long without =
-        lines.stream().filter(l -> l.thickness().reason().equals(ThicknessFinder.NO_LISTING)).count();
+        lines.stream()
+            .filter(l -> l.thickness().reason().equals(ThicknessFinder.NO_LISTING))
+            .count();
     if (without > 0) {
       findings.add(
           Finding.of(
@@ -71,8 +73,7 @@ final class JobFindings {
   private static boolean isUsed(Listing listing, List<RatedLine> lines) {
     return lines.stream()
         .anyMatch(
-            l ->
-                l.thickness() instanceof Thickness.Given g && g.listing().equals(listing.name()));
+            l -> l.thickness() instanceof Thickness.Given g && g.listing().equals(listing.name()));
   }
 
   private void density(Listing listing, List<Finding> findings) {

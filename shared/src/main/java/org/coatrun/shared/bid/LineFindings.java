@@ -6,9 +6,7 @@ import java.util.Optional;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.finding.WorkFinding;
 import org.coatrun.shared.frame.FrameClass;
-import org.coatrun.shared.job.Job;
 import org.coatrun.shared.model.Building;
-import org.coatrun.shared.rules.BondingCoat;
 import org.coatrun.shared.units.FireDuration;
 
 /** What is amiss with one rated element. */
@@ -17,11 +15,9 @@ final class LineFindings {
   private static final double SAME_MINUTES = 1e-6;
 
   private final Building building;
-  private final Job job;
 
-  LineFindings(Building building, Job job) {
+  LineFindings(Building building) {
     this.building = building;
-    this.job = job;
   }
 
   /** The findings of a line, in the order of their codes. */
@@ -36,10 +32,6 @@ final class LineFindings {
     modelRating(item).ifPresent(text -> stated(line, text).ifPresent(findings::add));
     if (line.thickness() instanceof Thickness.Missing missing && !listingMissing(missing)) {
       findings.add(about(item, missing.code(), ": " + missing.reason() + "."));
-    }
-    if (item instanceof CoatedDeck deck && sprayed && BondingCoat.isNeeded(job, deck)) {
-      findings.add(
-          about(item, WorkFinding.BONDING_COAT, " is galvanised and takes a bonding coat first."));
     }
     if (item instanceof CoatedMember m && m.primed() && sprayed) {
       findings.add(about(item, WorkFinding.PRIMED_STEEL, " is primed or painted in the model."));

@@ -48,9 +48,12 @@ final class PlaceFinder {
     this.hosts = hosts;
     Map<ElementId, String> names = new HashMap<>();
     takeoff.building().storeys().forEach(s -> names.put(s.id(), s.name()));
-    Stream.<Element>concat(
-            takeoff.building().slabs().stream(), takeoff.building().decks().stream())
-        .forEach(e -> e.identity().storey().ifPresent(s -> storeyOf.put(e.id(), names.getOrDefault(s, ""))));
+    Stream.<Element>concat(takeoff.building().slabs().stream(), takeoff.building().decks().stream())
+        .forEach(
+            e ->
+                e.identity()
+                    .storey()
+                    .ifPresent(s -> storeyOf.put(e.id(), names.getOrDefault(s, ""))));
     takeoff.building().spaces().forEach(s -> rooms.put(s.id(), name(s)));
     takeoff.members().forEach(this::noteRoof);
     takeoff.decks().forEach(this::noteRoof);
@@ -88,7 +91,9 @@ final class PlaceFinder {
         floor.map(f -> s.high().metres() - f.height()).filter(h -> h >= 0).map(Length::ofMetres),
         roof,
         supportsOnlyRoof(line),
-        roof ? floor.map(Floor::name).map(lowestRoof::get).map(Length::ofMetres) : Optional.empty());
+        roof
+            ? floor.map(Floor::name).map(lowestRoof::get).map(Length::ofMetres)
+            : Optional.empty());
   }
 
   private void noteRoof(Line line) {

@@ -9,12 +9,14 @@ import org.coatrun.shared.units.FireDuration;
 /** Reads the fire ratings that models state: {@code 2 HR}, {@code 1 1/2 hours}, {@code REI 90}. */
 public final class RatingText {
 
-  private static final String NUMBER = "(?:(\\d{1,3})[- ]+(\\d)/(\\d)|(\\d)/(\\d)|(\\d{1,3}(?:[.,]\\d{1,2})?))";
+  private static final String NUMBER =
+      "(?:(\\d{1,3})[- ]+(\\d)/(\\d)|(\\d)/(\\d)|(\\d{1,3}(?:[.,]\\d{1,2})?))";
   private static final Pattern HOURS =
       Pattern.compile(NUMBER + "[- ]?(?:H|HR|HRS|HOUR|HOURS|STD)\\.?");
   private static final Pattern MINUTES =
       Pattern.compile("(\\d{1,3})[- ]?(?:M|MIN|MINS|MINUTE|MINUTES)\\.?");
-  private static final Pattern CLASS = Pattern.compile("(?:R|E|I|REI|EI|RE|F|REI-M)[- ]?(\\d{1,3})");
+  private static final Pattern CLASS =
+      Pattern.compile("(?:R|E|I|REI|EI|RE|F|REI-M)[- ]?(\\d{1,3})");
   private static final Pattern PLAIN = Pattern.compile(NUMBER);
 
   /** A plain number up to this is hours, above it minutes: no rating is 5 minutes or 10 hours. */
@@ -45,7 +47,8 @@ public final class RatingText {
   public static boolean saysNothing(String text) {
     String plain = text.trim().toUpperCase(Locale.ROOT);
     return plain.isEmpty()
-        || plain.matches("[-.?]+|N/?A|NONE|NULL|UNDEFINED|UNKNOWN|NOTDEFINED|NOT ?RATED|UNRATED|NR");
+        || plain.matches(
+            "[-.?]+|N/?A|NONE|NULL|UNDEFINED|UNKNOWN|NOTDEFINED|NOT ?RATED|UNRATED|NR");
   }
 
   private static FireDuration bare(double value) {

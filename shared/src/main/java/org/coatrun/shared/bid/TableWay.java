@@ -94,10 +94,7 @@ final class TableWay {
   }
 
   private String row(FactorTable.Row row) {
-    return Numbers.plain(row.factor())
-        + " ("
-        + Shown.thickness(row.thickness(), listing)
-        + ")";
+    return Numbers.plain(row.factor()) + " (" + Shown.thickness(row.thickness(), listing) + ")";
   }
 
   private String head(ListedTable table, CoatedMember member, Rating rating) {
