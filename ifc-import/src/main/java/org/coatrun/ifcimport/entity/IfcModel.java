@@ -1,7 +1,11 @@
 package org.coatrun.ifcimport.entity;
 
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.LongStream;
 import org.coatrun.ifcimport.part21.StepFile;
 import org.coatrun.ifcimport.part21.StepRecord;
@@ -13,6 +17,9 @@ public final class IfcModel {
 
   private final StepFile file;
   private final Schema schema;
+
+  /** Of each kind the first record met whose attributes are more or fewer than the schema's. */
+  private final Map<String, Long> wrongSizes = new ConcurrentHashMap<>();
 
   public IfcModel(StepFile file, Schema schema) {
     this.file = file;
@@ -29,7 +36,7 @@ public final class IfcModel {
 
   /** The record with that number; empty where it is missing or of an unknown kind. */
   public Optional<Entity> find(long id) {
-    return file.find(id).flatMap(r -> schema.type(r.name()).map(type -> new Entity(this, r, type)));
+    return file.find(id).flatMap(r -> schema.type(r.name()).map(type -> entity(r, type)));
   }
 
   /**
@@ -46,7 +53,22 @@ public final class IfcModel {
             .type(record.name())
             .orElseThrow(
                 () -> new BrokenRecordException(id, record.name(), "this kind is not handled"));
+    return entity(record, type);
+  }
+
+  private Entity entity(StepRecord record, EntityType type) {
+    if (record.size() != type.attributes().size()) {
+      wrongSizes.merge(type.name(), record.id(), Math::min);
+    }
     return new Entity(this, record, type);
+  }
+
+  /**
+   * Of each kind, in the order of their names, the lowest number among the records decoded so far
+   * that have more or fewer attributes than the schema defines.
+   */
+  public SortedMap<String, Long> wrongSizes() {
+    return new TreeMap<>(wrongSizes);
   }
 
   /** What kind of thing the record is, without decoding it. */

@@ -1,6 +1,5 @@
 package org.coatrun.ifcimport.read;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -8,9 +7,9 @@ import org.coatrun.ifcimport.entity.BrokenRecordException;
 import org.coatrun.ifcimport.entity.Entity;
 import org.coatrun.ifcimport.read.Materials.MaterialSet;
 import org.coatrun.ifcimport.recognise.Description;
+import org.coatrun.shared.finding.ModelFinding;
 import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.model.Identity;
-import org.coatrun.shared.model.Material;
 import org.coatrun.shared.shape.Profile;
 
 /** Gathers what a file says of an element: type, materials, profile, place in the structure. */
@@ -124,8 +123,27 @@ final class Describer {
         structure.wholeOf(element.id()));
   }
 
-  List<Material> materialList(Entity element) {
-    return materials(element).materials();
+  /** Says so where the chain of placements that an element stands by does not end. */
+  void sayOfPlace(Entity element) {
+    file.shapes()
+        .placementFault(element)
+        .ifPresent(
+            e ->
+                file.findings()
+                    .add(ModelFinding.BROKEN_PLACEMENT, e.step(), "", e.getMessage() + "."));
+  }
+
+  /** Says so where one body was chosen from several. */
+  void sayOfBodies(Entity element) {
+    int bodies = file.shapes().bodies(element);
+    if (bodies > 1) {
+      file.findings()
+          .add(
+              ModelFinding.SEVERAL_BODIES,
+              element.id(),
+              element.text("GlobalId"),
+              element.kind() + " '" + element.text("Name") + "' has " + bodies + " bodies.");
+    }
   }
 
   FileProperties properties(Entity element) {

@@ -46,6 +46,7 @@ final class FileReading {
             around.spaces(),
             around.openings());
     workers.together(() -> sayOfWhole(part), () -> sayOfGuids(part));
+    file.sayOfSizes();
     return part;
   }
 

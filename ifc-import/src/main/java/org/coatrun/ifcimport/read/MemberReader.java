@@ -107,6 +107,7 @@ final class MemberReader {
 
   /** A member of which nothing more can be told than that it is there. */
   private Member bare(Entity element) {
+    describer.sayOfPlace(element);
     var identity =
         new Identity(
             new ElementId(file.number(), element.id()),
@@ -147,6 +148,8 @@ final class MemberReader {
     FileProperties properties = describer.properties(element);
     Body body = body(element);
     say(element, d, substance, properties, body);
+    describer.sayOfPlace(element);
+    describer.sayOfBodies(element);
     return new Member(
         describer.identity(element),
         Roles.of(d),

@@ -1,5 +1,6 @@
 package org.coatrun.ifcimport.read;
 
+import org.coatrun.ifcimport.entity.Entity;
 import org.coatrun.ifcimport.entity.IfcModel;
 import org.coatrun.ifcimport.entity.UnitReader;
 import org.coatrun.ifcimport.entity.Units;
@@ -58,17 +59,7 @@ final class SourceFile {
       findings.add(ModelFinding.NO_LENGTH_UNIT, 0, "", "No unit of length; metres were assumed.");
     }
     units.faults().forEach(f -> findings.add(ModelFinding.UNKNOWN_UNIT, 0, "", f));
-    for (String name : model.file().entityNames()) {
-      if (name.startsWith("IFC")
-          && model.schema().type(name).isPresent()
-          && !model.schema().defines(name)) {
-        findings.add(
-            ModelFinding.OTHER_SCHEMA_ENTITY,
-            0,
-            "",
-            name + " does not belong to " + version.name() + ".");
-      }
-    }
+    model.file().entityNames().forEach(name -> sayOfEntity(name, version));
     for (long id : model.idsOf("IfcLinearPlacement")) {
       findings.add(
           ModelFinding.LINEAR_PLACEMENT,
@@ -76,6 +67,44 @@ final class SourceFile {
           "",
           "#" + id + " places something along an alignment.");
     }
+  }
+
+  private void sayOfEntity(String name, SchemaVersion version) {
+    if (model.schema().type(name).isEmpty()) {
+      boolean complex = name.indexOf('+') >= 0; // the file's reader has said so
+      if (!complex && !Schema.isStandard(name)) {
+        long[] ids = model.file().idsOf(name);
+        String sentence = ids.length + " × " + name + ", which no schema defines that is read.";
+        findings.add(ModelFinding.UNKNOWN_ENTITY, ids[0], "", sentence);
+      }
+    } else if (!model.schema().defines(name)) {
+      findings.add(
+          ModelFinding.OTHER_SCHEMA_ENTITY,
+          0,
+          "",
+          name + " does not belong to " + version.name() + ".");
+    }
+  }
+
+  /** Says of each kind of record met so far that is longer or shorter than its schema has it. */
+  void sayOfSizes() {
+    model
+        .wrongSizes()
+        .forEach(
+            (kind, id) -> {
+              Entity record = model.get(id);
+              findings.add(
+                  ModelFinding.WRONG_SIZE,
+                  id,
+                  "",
+                  String.format(
+                      "#%d is the first %s that has %d attributes where %s has %d.",
+                      id,
+                      kind,
+                      record.size(),
+                      model.schema().version(),
+                      record.type().attributes().size()));
+            });
   }
 
   ModelFile describe() {

@@ -44,7 +44,9 @@ final class SurroundingsReader {
   private void each(String kind, Consumer<Entity> work) {
     for (long id : file.model().idsOf(kind)) {
       try {
-        work.accept(file.model().get(id));
+        Entity element = file.model().get(id);
+        describer.sayOfPlace(element);
+        work.accept(element);
       } catch (BrokenRecordException e) {
         file.findings().broken(e);
       }
@@ -88,6 +90,7 @@ final class SurroundingsReader {
   }
 
   private void addDeck(Entity e, Description d, List<Evidence> evidence, Body body) {
+    describer.sayOfBodies(e);
     decks.add(
         new Deck(
             describer.identity(e),

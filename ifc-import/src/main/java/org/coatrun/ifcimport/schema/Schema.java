@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -18,6 +19,7 @@ import java.util.TreeMap;
 public final class Schema {
 
   private static final Map<SchemaVersion, Schema> SCHEMAS = load();
+  private static final Set<String> NAMES = EntityNames.read();
 
   private final SchemaVersion version;
   private final Map<String, EntityType> own;
@@ -53,6 +55,14 @@ public final class Schema {
   /** Whether this very schema defines the entity, not only a neighbour. */
   public boolean defines(String name) {
     return own.containsKey(name.toUpperCase(Locale.ROOT));
+  }
+
+  /**
+   * Whether any of the three schemas defines an entity of that name in upper case, also one that is
+   * of no use here and has no table.
+   */
+  public static boolean isStandard(String upperCaseName) {
+    return NAMES.contains(upperCaseName);
   }
 
   /** The named entity and all its subtypes in upper case, as a file names them; sorted. */

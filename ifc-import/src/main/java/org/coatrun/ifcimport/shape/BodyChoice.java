@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.coatrun.ifcimport.entity.Entity;
 
@@ -70,10 +69,6 @@ final class BodyChoice {
     List<Entity> bodies = named.isEmpty() ? likely : named;
     bodies.sort(Comparator.comparingInt(BodyChoice::rank).reversed());
     return bodies;
-  }
-
-  static Optional<Entity> best(Entity productShape) {
-    return bodies(productShape).stream().findFirst();
   }
 
   private static int detail(Entity representation) {

@@ -18,6 +18,8 @@ import org.coatrun.shared.shape.Vec3;
 /** Where objects stand: the whole chain of placements. Safe for several threads. */
 final class Placements {
 
+  private static final String ITSELF = "this placement refers to itself";
+
   private final IfcModel model;
   private final Axes axes;
   private final GridPlacements grids;
@@ -25,10 +27,43 @@ final class Placements {
   /** Placements that others refer to; those of single elements are not kept. */
   private final Map<Long, Transform3> parents = new ConcurrentHashMap<>();
 
+  /** Of those, the ones whose chain is known to end. */
+  private final Set<Long> sound = ConcurrentHashMap.newKeySet();
+
   Placements(IfcModel model, Axes axes, double angle) {
     this.model = model;
     this.axes = axes;
     this.grids = new GridPlacements(axes, angle);
+  }
+
+  /**
+   * What is wrong with who refers to whom, up to the first placement of the chain; where each
+   * stands is not looked at.
+   */
+  Optional<BrokenRecordException> fault(long placement) {
+    Set<Long> seen = new HashSet<>();
+    long at = placement;
+    try {
+      while (!sound.contains(at)) {
+        Entity link = model.get(at);
+        if (!link.isA("IfcObjectPlacement")) {
+          return Optional.of(link.broken("something stands by this, which is no placement"));
+        }
+        if (!seen.add(at)) {
+          return Optional.of(link.broken(ITSELF));
+        }
+        OptionalLong next = parent(link);
+        if (next.isEmpty()) {
+          break;
+        }
+        at = next.getAsLong();
+      }
+    } catch (BrokenRecordException e) {
+      return Optional.of(e);
+    }
+    seen.remove(placement);
+    sound.addAll(seen);
+    return Optional.empty();
   }
 
   /** From the placement's own axes to world axes. */
@@ -45,7 +80,7 @@ final class Placements {
       }
       Entity link = model.get(at);
       if (!seen.add(at)) {
-        throw link.broken("this placement refers to itself");
+        throw link.broken(ITSELF);
       }
       chain.push(link);
       OptionalLong next = parent(link);

@@ -1,5 +1,6 @@
 package org.coatrun.ifcimport.shape;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import org.coatrun.ifcimport.entity.Entity;
@@ -13,7 +14,7 @@ final class RecentBodies {
 
   private static final int KEPT = 256;
 
-  private record Choice(long shape, Optional<Entity> body) {}
+  private record Choice(long shape, Optional<Entity> body, int bodies) {}
 
   private final IfcModel model;
   private final AtomicReferenceArray<Choice> choices = new AtomicReferenceArray<>(KEPT);
@@ -28,12 +29,22 @@ final class RecentBodies {
    * @throws org.coatrun.ifcimport.entity.BrokenRecordException where the record makes no sense
    */
   Optional<Entity> of(long productShape) {
+    return choice(productShape).body;
+  }
+
+  /** How many bodies it was chosen from. */
+  int bodies(long productShape) {
+    return choice(productShape).bodies;
+  }
+
+  private Choice choice(long productShape) {
     int slot = (int) (productShape & (KEPT - 1));
     Choice choice = choices.get(slot);
     if (choice == null || choice.shape != productShape) {
-      choice = new Choice(productShape, BodyChoice.best(model.get(productShape)));
+      List<Entity> bodies = BodyChoice.bodies(model.get(productShape));
+      choice = new Choice(productShape, bodies.stream().findFirst(), bodies.size());
       choices.set(slot, choice);
     }
-    return choice.body;
+    return choice;
   }
 }

@@ -51,9 +51,22 @@ public final class Shapes {
     return placements.originOf(placement);
   }
 
-  /** How many bodies a product has that stand for one thing. */
+  /** How many bodies a product has that stand for one thing; none where they are broken. */
   public int bodies(Entity product) {
-    return product.ref("Representation").map(r -> BodyChoice.bodies(r).size()).orElse(0);
+    OptionalLong shape = product.refId("Representation");
+    try {
+      return shape.isEmpty() ? 0 : recent.bodies(shape.getAsLong());
+    } catch (BrokenRecordException e) {
+      return 0;
+    }
+  }
+
+  /**
+   * What is wrong with the chain of placements that a product stands by; empty where nothing is.
+   */
+  public Optional<BrokenRecordException> placementFault(Entity product) {
+    OptionalLong placement = product.refId("ObjectPlacement");
+    return placement.isEmpty() ? Optional.empty() : placements.fault(placement.getAsLong());
   }
 
   boolean hasBody(long productShape) {

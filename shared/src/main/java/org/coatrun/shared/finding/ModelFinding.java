@@ -20,7 +20,7 @@ public enum ModelFinding implements FindingCode {
   UNKNOWN_ENTITY(
       "F204",
       Severity.NOTE,
-      "The file holds a kind of record that its schema does not define; it was passed over.",
+      "The file holds a kind of record that no schema defines that is read; it was passed over.",
       "Nothing, unless the elements concerned are steel: then ask for a standard export."),
   OTHER_SCHEMA_ENTITY(
       "F205",
@@ -31,7 +31,7 @@ public enum ModelFinding implements FindingCode {
       "F206",
       Severity.ERROR,
       "A placement refers to itself, or to something that is no placement.",
-      "Have the model exported again; the elements named may stand in the wrong place."),
+      "Have the model exported again; what stands by that placement is not measured."),
   LINEAR_PLACEMENT(
       "F207",
       Severity.WARNING,
@@ -111,7 +111,7 @@ public enum ModelFinding implements FindingCode {
   WRONG_SIZE(
       "F222",
       Severity.WARNING,
-      "A record has more or fewer attributes than its schema defines.",
+      "Records of a kind have more or fewer attributes than their schema defines.",
       "Nothing, if the numbers look right; else have the model exported again."),
   FAR_FROM_ORIGIN(
       "F223",
