@@ -27,9 +27,10 @@ final class MachineLayer {
 
   /** The room that each machine of the floor needs. */
   void rooms() {
-    double side = to.view().size(job.request().site().room().metres());
+    double side = to.view().size(job.request().site().roomWidth().metres());
+    double along = to.view().size(job.request().site().roomLength().metres());
     for (MachineSpot m : machines()) {
-      Box room = Box.around(to.view().at(m.at()), side, side);
+      Box room = Box.around(to.view().at(m.at()), along, side);
       if (side > 0 && to.area().contains(room)) {
         to.on().line(room.ring(), true, Pen.KEEP_OUT);
         to.labels().keepOffRing(room.ring(), 2);

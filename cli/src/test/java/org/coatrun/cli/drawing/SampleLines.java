@@ -65,6 +65,7 @@ final class SampleLines {
             List.of(new Vec2(60, -12)),
             Optional.of(new Vec2(2, 2)),
             Optional.of(new Vec2(110, -2)),
+            Length.ofFeet(20),
             Length.ofFeet(20));
     return LineRequest.of(List.of(floor), work).withSite(site);
   }
@@ -83,6 +84,7 @@ final class SampleLines {
             List.of(new Vec2(10, -6)),
             Optional.of(new Vec2(34, 1)),
             Optional.empty(),
+            Length.ofFeet(20),
             Length.ofFeet(20));
     var keepOut = new KeepOut("Level 2", "switchgear", Region.rectangle(27, 13, 33, 19));
     var spot = new MachineSpot("loading dock", 0, new Vec2(8, 5), 0, List.of());

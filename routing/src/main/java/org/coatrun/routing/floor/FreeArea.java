@@ -11,6 +11,7 @@ import org.coatrun.shared.shape.Vec2;
 import org.coatrun.shared.units.Length;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
@@ -80,6 +81,11 @@ public final class FreeArea {
   /** Whether the point is free or on the edge of the free area. */
   public boolean contains(Vec2 p) {
     return locator.locate(new Coordinate(p.x(), p.y())) != Location.EXTERIOR;
+  }
+
+  /** Whether all of a rectangle along the axes is free. */
+  public boolean holds(double x0, double y0, double x1, double y1) {
+    return area.covers(Planar.FACTORY.toGeometry(new Envelope(x0, x1, y0, y1)));
   }
 
   /**

@@ -15,7 +15,6 @@ import org.coatrun.shared.line.NoRoute;
 import org.coatrun.shared.line.RouteResult;
 import org.coatrun.shared.line.WorkCell;
 import org.coatrun.shared.line.WorkPiece;
-import org.coatrun.shared.rules.VoltageDrop;
 
 /** Says what a plan could not do. */
 final class Findings {
@@ -56,9 +55,9 @@ final class Findings {
     }
   }
 
-  static void addChecks(List<FloorPlan> floors, List<Finding> to) {
+  static void addChecks(List<FloorPlan> floors, double feederPercent, List<Finding> to) {
     for (FloorPlan floor : floors) {
-      floor.check().ifPresent(c -> addCheck(floor.outline().storey(), c, to));
+      floor.check().ifPresent(c -> addCheck(floor.outline().storey(), c, feederPercent, to));
     }
   }
 
@@ -84,7 +83,8 @@ final class Findings {
     }
   }
 
-  private static void addCheck(String storey, FloorCheck check, List<Finding> to) {
+  private static void addCheck(
+      String storey, FloorCheck check, double feederPercent, List<Finding> to) {
     for (String note : check.notes()) {
       if (note.startsWith("equivalent")) {
         to.add(say(LineFinding.OVER_RATING, "%s: %s.", storey, note));
@@ -102,7 +102,7 @@ final class Findings {
         .feederDrop()
         .ifPresent(
             d -> {
-              if (d > VoltageDrop.BRANCH_PERCENT) {
+              if (d > feederPercent) {
                 to.add(say(LineFinding.FEEDER_DROP, "%s: %.1f %%.", storey, d));
               }
             });

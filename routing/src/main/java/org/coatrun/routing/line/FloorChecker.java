@@ -102,13 +102,21 @@ final class FloorChecker {
 
   private OptionalDouble feederDrop(MachineSpot spot) {
     var u = request.utilities();
-    if (u.feeder().isEmpty() || request.site().power().isEmpty()) {
+    Optional<Length> run = u.feederRun().or(() -> feederRun(spot));
+    if (u.feeder().isEmpty() || run.isEmpty()) {
       return OptionalDouble.empty();
     }
-    var from = request.site().power().get();
-    double square = Math.abs(from.x() - spot.at().x()) + Math.abs(from.y() - spot.at().y());
-    double drop = VoltageDrop.threePhase(u.amperes(), u.feeder().get(), Length.ofMetres(square));
+    double drop = VoltageDrop.threePhase(u.amperes(), u.feeder().get(), run.get());
     return OptionalDouble.of(VoltageDrop.percent(drop, u.volts()));
+  }
+
+  /** Along walls, square to each other, from where power is to the machine. */
+  private Optional<Length> feederRun(MachineSpot spot) {
+    return request
+        .site()
+        .power()
+        .map(p -> Math.abs(p.x() - spot.at().x()) + Math.abs(p.y() - spot.at().y()))
+        .map(Length::ofMetres);
   }
 
   private List<FloorCheck.Fan> fans(FloorOutline floor) {

@@ -84,7 +84,7 @@ public final class LinePlanner {
     List<SetUp> order = setUps.inOrder(assigned);
     Findings.add(request, cells, routes, work, sites, result, spots, findings);
     List<FloorPlan> floors = floors(order, assigned, found);
-    Findings.addChecks(floors, findings);
+    Findings.addChecks(floors, request.utilities().feederPercent(), findings);
     return new LinePlan(
         used.stream().map(spots::get).toList(),
         riserUses(assigned),

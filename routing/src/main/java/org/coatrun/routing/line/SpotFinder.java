@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.coatrun.routing.floor.FreeArea;
 import org.coatrun.shared.line.FloorOutline;
 import org.coatrun.shared.line.KeepOut;
@@ -23,6 +24,9 @@ final class SpotFinder {
   /** More spots than these add nothing that the line would notice. */
   private static final int MOST = 40;
 
+  /** The machine may stand this near to what is not free, in metres. */
+  private static final double SLIT = 0.02;
+
   private final LineRequest request;
   private final FloorOutline floor;
 
@@ -35,14 +39,7 @@ final class SpotFinder {
    * At most forty spots, the cheapest to serve first, then from south to north and west to east.
    */
   List<MachineSpot> find() {
-    List<Region> keepOuts =
-        request.keepOuts().stream()
-            .filter(k -> k.storey().equals(floor.storey()))
-            .map(KeepOut::region)
-            .toList();
-    Length half = request.site().room().times(0.5);
-    FreeArea room = FreeArea.of(floor, keepOuts, half);
-    List<Vec2> places = places(room);
+    List<Vec2> places = places();
     var spots = new ArrayList<MachineSpot>();
     for (Vec2 at : places) {
       spots.add(spot("M" + (spots.size() + 1), at));
@@ -50,9 +47,36 @@ final class SpotFinder {
     return spots;
   }
 
-  private List<Vec2> places(FreeArea room) {
-    for (double step = request.site().room().metres(); ; step *= 1.25) {
-      List<Vec2> places = lattice(room, step);
+  /** Where there is room whichever way the machine lies, else where it fits one way. */
+  private List<Vec2> places() {
+    List<Region> keepOuts =
+        request.keepOuts().stream()
+            .filter(k -> k.storey().equals(floor.storey()))
+            .map(KeepOut::region)
+            .toList();
+    Length longer = request.site().roomLength();
+    FreeArea ample = FreeArea.of(floor, keepOuts, longer.times(0.5));
+    List<Vec2> places = places(ample, longer.metres(), p -> true);
+    if (!places.isEmpty()) {
+      return places;
+    }
+    Length shorter = request.site().roomWidth();
+    FreeArea narrow = FreeArea.of(floor, keepOuts, shorter.times(0.5));
+    FreeArea all = FreeArea.of(floor, keepOuts, Length.ZERO);
+    return places(narrow, shorter.metres() / 2, p -> fits(p, all));
+  }
+
+  /** Whether the rectangle fits along x or along y. */
+  private boolean fits(Vec2 at, FreeArea all) {
+    double l = request.site().roomLength().metres() / 2 - SLIT;
+    double w = request.site().roomWidth().metres() / 2 - SLIT;
+    return all.holds(at.x() - l, at.y() - w, at.x() + l, at.y() + w)
+        || all.holds(at.x() - w, at.y() - l, at.x() + w, at.y() + l);
+  }
+
+  private List<Vec2> places(FreeArea room, double least, Predicate<Vec2> fits) {
+    for (double step = Math.max(least, 1); ; step *= 1.25) {
+      List<Vec2> places = lattice(room, step, fits);
       if (places.size() <= MOST) {
         places.sort(
             Comparator.comparingDouble(this::service)
@@ -64,11 +88,13 @@ final class SpotFinder {
   }
 
   /** Free lattice points and the corners of the room's area, which lie nearest to its walls. */
-  private static List<Vec2> lattice(FreeArea room, double step) {
+  private static List<Vec2> lattice(FreeArea room, double step, Predicate<Vec2> fits) {
     var places = new ArrayList<Vec2>();
     for (Region r : room.regions()) {
       for (Vec2 corner : r.outline()) {
-        addApart(places, corner, step);
+        if (fits.test(corner)) {
+          addApart(places, corner, step);
+        }
       }
       double x0 = r.outline().stream().mapToDouble(Vec2::x).min().orElse(0);
       double x1 = r.outline().stream().mapToDouble(Vec2::x).max().orElse(0);
@@ -77,7 +103,7 @@ final class SpotFinder {
       for (double y = y0; y <= y1; y += step) {
         for (double x = x0; x <= x1; x += step) {
           Optional<Vec2> at = room.nearest(new Vec2(x, y), Length.ofMillimetres(1));
-          at.ifPresent(p -> addApart(places, p, step));
+          at.filter(fits).ifPresent(p -> addApart(places, p, step));
         }
       }
     }

@@ -39,6 +39,11 @@ public final class RuleMatch {
     return pattern.map(p -> glob(fold(p), fold(name))).orElse(true);
   }
 
+  /** Whether a pattern of the job file fits a name: * stands for anything, letter case for none. */
+  public static boolean like(String pattern, String name) {
+    return glob(fold(pattern), fold(name));
+  }
+
   private static String fold(String text) {
     return text.toLowerCase(Locale.ROOT);
   }

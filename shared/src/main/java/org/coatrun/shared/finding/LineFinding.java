@@ -45,7 +45,7 @@ public enum LineFinding implements FindingCode {
   FEEDER_DROP(
       "F509",
       Severity.WARNING,
-      "The voltage drop on the feeder is over the guidance of 3 %.",
+      "The voltage drop on the feeder is over what the job allows (guidance: 3 %).",
       "Take a larger conductor or a nearer source; electrical work needs a licensed person."),
   SPOT_NOT_FREE(
       "F510",
@@ -66,7 +66,12 @@ public enum LineFinding implements FindingCode {
       "F513",
       Severity.NOTE,
       "Nothing says what some walls are made of; thick ones were taken to stand before spraying.",
-      "Check which walls stand when the floors are sprayed; hose is led around those.");
+      "Check which walls stand when the floors are sprayed; hose is led around those."),
+  NOMINAL_THICKNESS(
+      "F514",
+      Severity.NOTE,
+      "Work without a thickness of its own is planned with a nominal one.",
+      "Give a job file with a listing; the line's work is then the bid's.");
 
   private final String code;
   private final Severity severity;

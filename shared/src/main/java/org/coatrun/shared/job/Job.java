@@ -26,7 +26,7 @@ public record Job(
     @Key(note = "days, deliveries, checks") Programme programme,
     @Key(note = "the cold-weather rule") Cold cold,
     @Key(note = "how members are drawn") Inspection inspection,
-    @Key(note = "limits of the material line") LineLimits line,
+    @Key(note = "limits of the material line") LineSpec line,
     @Key(note = "water supply") WaterSupply water,
     @Key(note = "power supply") PowerSupply power,
     @Key(note = "ventilation") AirSupply air,

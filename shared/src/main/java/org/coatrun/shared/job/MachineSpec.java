@@ -24,6 +24,8 @@ public record MachineSpec(
             least = "10 ft",
             most = "10000 ft")
         Optional<Length> conveyingRating,
+    @Key(note = "rise it can convey, as its maker rates it", least = "10 ft", most = "2000 ft")
+        Optional<Length> liftRating,
     @Key(
             note =
                 "length of level ground it needs with the mixer and the bags beside it [common practice]",

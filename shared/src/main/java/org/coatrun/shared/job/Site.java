@@ -10,7 +10,13 @@ public record Site(
     @Key(note = "places for risers beside those the model shows") List<RiserSpot> risers,
     @Key(note = "areas to keep out of") List<KeepOut> keepOuts,
     @Key(note = "sides where trucks can unload", fallback = "[north, east, south, west]")
-        List<Side> accessSides) {
+        List<Side> accessSides,
+    @Key(
+            note = "machine positions at most, one after the other; a move is a lost shift",
+            fallback = "1",
+            least = "1",
+            most = "4")
+        int positions) {
   public Site {
     machineSpots = List.copyOf(machineSpots);
     risers = List.copyOf(risers);

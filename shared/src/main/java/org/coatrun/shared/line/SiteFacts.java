@@ -11,19 +11,25 @@ import org.coatrun.shared.units.Length;
  * @param truckAccess where trucks can unload, seen from above; empty where not known
  * @param power where power is taken from
  * @param water where water is taken from
- * @param room side of the square that machine and bags need
+ * @param roomLength length of the rectangle that machine and bags need, whichever way it lies
+ * @param roomWidth its width, not above its length
  */
 public record SiteFacts(
-    List<Vec2> truckAccess, Optional<Vec2> power, Optional<Vec2> water, Length room) {
+    List<Vec2> truckAccess,
+    Optional<Vec2> power,
+    Optional<Vec2> water,
+    Length roomLength,
+    Length roomWidth) {
   public SiteFacts {
     truckAccess = List.copyOf(truckAccess);
-    if (room.metres() < 0) {
+    if (roomWidth.metres() < 0 || roomLength.compareTo(roomWidth) < 0) {
       throw new IllegalArgumentException("a machine that needs less than no room");
     }
   }
 
-  /** Nothing known; 20 ft square for machine and bags (common practice). */
+  /** Nothing known; 30 ft by 20 ft for machine and bags (common practice). */
   public static SiteFacts unknown() {
-    return new SiteFacts(List.of(), Optional.empty(), Optional.empty(), Length.ofFeet(20));
+    return new SiteFacts(
+        List.of(), Optional.empty(), Optional.empty(), Length.ofFeet(30), Length.ofFeet(20));
   }
 }

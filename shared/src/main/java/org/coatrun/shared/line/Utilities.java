@@ -3,6 +3,7 @@ package org.coatrun.shared.line;
 import java.util.Objects;
 import java.util.Optional;
 import org.coatrun.shared.rules.Conductor;
+import org.coatrun.shared.rules.VoltageDrop;
 import org.coatrun.shared.units.FlowRate;
 import org.coatrun.shared.units.Length;
 import org.coatrun.shared.units.Pressure;
@@ -18,6 +19,8 @@ import org.coatrun.shared.units.Pressure;
  * @param feeder conductor of the feeder to the machine, where known
  * @param amperes load of the machine
  * @param volts between phases
+ * @param feederRun length of the feeder, where it is stated and not to be taken from the plan
+ * @param feederPercent most voltage that may be lost on it, in per cent
  * @param airChanges an hour, until cured
  */
 public record Utilities(
@@ -29,11 +32,14 @@ public record Utilities(
     Optional<Conductor> feeder,
     double amperes,
     double volts,
+    Optional<Length> feederRun,
+    double feederPercent,
     double airChanges) {
 
   public Utilities {
     Objects.requireNonNull(supply);
     Objects.requireNonNull(feeder);
+    Objects.requireNonNull(feederRun);
     if (waterHose.metres() <= 0 || roughness <= 0 || volts <= 0 || amperes < 0 || airChanges < 0) {
       throw new IllegalArgumentException("water, power or air below what can be");
     }
@@ -53,6 +59,8 @@ public record Utilities(
         Optional.empty(),
         40,
         480,
+        Optional.empty(),
+        VoltageDrop.BRANCH_PERCENT,
         4);
   }
 }

@@ -1,10 +1,16 @@
 package org.coatrun.shared.job;
 
+import java.util.List;
+import java.util.Optional;
+import org.coatrun.shared.line.LineLimits;
+import org.coatrun.shared.line.LineStock;
+import org.coatrun.shared.line.ReachLimits;
 import org.coatrun.shared.units.Length;
+import org.coatrun.shared.units.Share;
 import org.coatrun.shared.yaml.Key;
 
-/** What the material line may be: the limits that routing keeps. */
-public record LineLimits(
+/** What the material line may be, and the pieces it is made of. */
+public record LineSpec(
     @Key(
             note = "flexible hose at most, hose risers included [common practice]",
             fallback = "250 ft",
@@ -96,6 +102,30 @@ public record LineLimits(
             most = "50 ft")
         Length bendRadius,
     @Key(
+            note = "hose laid beyond its taut length [common practice]",
+            fallback = "5 %",
+            least = "0 %",
+            most = "50 %")
+        Share slack,
+    @Key(
+            note = "hose between the machine and a pipe that begins beside it [common practice]",
+            fallback = "10 ft",
+            least = "0 ft",
+            most = "100 ft")
+        Length tail,
+    @Key(
+            note = "how far a riser may stand from the floor that it serves",
+            fallback = "10 ft",
+            least = "1 ft",
+            most = "100 ft")
+        Length riserGap,
+    @Key(
+            note = "from one clamp or brace of level pipe to the next [common practice]",
+            fallback = "10 ft",
+            least = "1 ft",
+            most = "100 ft")
+        Length clampSpacing,
+    @Key(
             note = "nozzle from the steel [common practice]",
             fallback = "24 in",
             least = "6 in",
@@ -118,4 +148,65 @@ public record LineLimits(
             fallback = "5 m",
             least = "0 m",
             most = "50 m")
-        Length bendEquivalent) {}
+        Length bendEquivalent) {
+
+  /**
+   * @throws IllegalArgumentException where the whip is longer than all flexible hose together
+   */
+  public LineSpec {
+    if (flexibleHose.compareTo(whip) < 0) {
+      throw new IllegalArgumentException("the whip is longer than all flexible hose together");
+    }
+  }
+
+  /** The limits that routing keeps, with what the machine is rated for. */
+  public LineLimits limits(MachineSpec machine) {
+    return new LineLimits(
+        flexibleHose,
+        hoseRise,
+        hoseStoreys,
+        whip,
+        tail,
+        bendRadius,
+        slack.fraction(),
+        clearance,
+        outletSpacing,
+        riserGap,
+        machine.liftRating(),
+        machine.conveyingRating());
+  }
+
+  /** The pieces; hose comes whole and in halves. */
+  public LineStock stock() {
+    return new LineStock(
+        List.of(hosePiece, hosePiece.times(0.5)),
+        pipePiece,
+        clampSpacing,
+        poleSection,
+        poleTip,
+        pipeBore);
+  }
+
+  /**
+   * How high each means of access reaches, by the height bands of the labour: a pole gun is held at
+   * what its band leaves over its length.
+   */
+  public ReachLimits reach(Labour labour) {
+    Length floor = top(labour, Access.FLOOR).orElse(Length.ZERO);
+    Length pole = max(top(labour, Access.POLE_GUN).orElse(floor), floor);
+    Length held = max(pole.minus(poleGun), Length.ZERO);
+    Length gun = pole.minus(held);
+    return new ReachLimits(floor, gun, held, max(top(labour, Access.LIFT).orElse(pole), pole));
+  }
+
+  private static Optional<Length> top(Labour labour, Access access) {
+    return labour.bands().stream()
+        .filter(b -> b.access() == access)
+        .map(HeightBand::upTo)
+        .reduce(LineSpec::max);
+  }
+
+  private static Length max(Length a, Length b) {
+    return a.compareTo(b) >= 0 ? a : b;
+  }
+}

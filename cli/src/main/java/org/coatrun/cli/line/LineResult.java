@@ -1,0 +1,45 @@
+package org.coatrun.cli.line;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.coatrun.cli.console.CommandFailure;
+import org.coatrun.geometry.floor.FloorCutter;
+import org.coatrun.geometry.floor.FloorOptions;
+import org.coatrun.geometry.floor.Floors;
+import org.coatrun.routing.line.LinePlanner;
+import org.coatrun.shared.estimate.Takeoff;
+import org.coatrun.shared.finding.Finding;
+import org.coatrun.shared.job.Job;
+import org.coatrun.shared.line.LinePlan;
+import org.coatrun.shared.line.LineRequest;
+import org.coatrun.shared.model.Building;
+
+/**
+ * A line as worked out for a building.
+ *
+ * @param findings of floors, work and line, sorted; those of the takeoff are not among them
+ */
+public record LineResult(
+    Building building, Job job, LineRequest request, LinePlan plan, List<Finding> findings) {
+
+  public LineResult {
+    findings = findings.stream().distinct().sorted().toList();
+  }
+
+  /**
+   * Cuts the floors, gathers the work and plans the line.
+   *
+   * @throws CommandFailure where the job file does not fit the building
+   */
+  public static LineResult of(Takeoff takeoff, LineWork work, Job job) throws CommandFailure {
+    Building building = takeoff.building();
+    Floors floors =
+        FloorCutter.cut(building, takeoff.surfaces().extents().values(), FloorOptions.defaults());
+    LineRequest request = JobLine.request(job, building.origin(), floors.floors(), work.pieces());
+    LinePlan plan = LinePlanner.plan(request);
+    var findings = new ArrayList<Finding>(floors.findings());
+    findings.addAll(work.findings());
+    findings.addAll(plan.findings());
+    return new LineResult(building, job, request, plan, findings);
+  }
+}
