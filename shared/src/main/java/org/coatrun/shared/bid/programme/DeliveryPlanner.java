@@ -92,9 +92,14 @@ final class DeliveryPlanner {
   /** Full trucks, unless that is more than the job takes, the room holds or the bags keep. */
   private long load(int day, long come, long need, long free) {
     long full = packs(need, terms.packing().palletsPerTruck()) * terms.packing().palletsPerTruck();
-    long keeps = openedBy(lastUseWithinShelfLife(day)) / unit - come;
+    long keeps = used(openedBy(lastUseWithinShelfLife(day))) - come;
     long wanted = Math.min(Math.min(full, allPallets - come), Math.min(free, keeps));
     return Math.max(need, wanted);
+  }
+
+  /** Pallets of which every bag is opened; the last of the job may be short. */
+  private long used(long bags) {
+    return bags == openedBy(opened.length) ? allPallets : bags / unit;
   }
 
   private int lastUseWithinShelfLife(int day) {
