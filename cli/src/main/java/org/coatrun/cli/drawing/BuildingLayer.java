@@ -30,7 +30,7 @@ final class BuildingLayer {
   }
 
   void draw(FloorOutline floor, List<KeepOut> keepOuts) {
-    floor.plate().forEach(r -> outline(r, Pen.PLATE, 3, LegendItem.SLAB));
+    floor.plate().forEach(r -> outline(r, Pen.PLATE, 6, LegendItem.SLAB));
     floor.openings().forEach(this::opening);
     keepOuts.forEach(this::keepOut);
     floor.walls().forEach(r -> solid(r, Tone.MEDIUM, LegendItem.WALL));
@@ -66,7 +66,7 @@ final class BuildingLayer {
 
   private void solid(Region region, Tone tone, LegendItem item) {
     on.fill(view.rings(region), tone);
-    outline(region, Pen.OUTLINE, 4, item);
+    outline(region, Pen.OUTLINE, 6, item);
   }
 
   private void opening(SlabOpening opening) {

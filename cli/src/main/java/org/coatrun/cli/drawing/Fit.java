@@ -9,7 +9,7 @@ import org.coatrun.cli.report.UnitSystem;
 record Fit(Paper paper, Scale scale) {
 
   /** A drawing at a smaller scale than this asks for larger paper, where there is any. */
-  private static final double SMALLEST_GOOD = 250;
+  private static final double SMALLEST_GOOD = 500;
 
   /** Kept free around the drawing for its labels, in millimetres. */
   static final double ROOM = 14;

@@ -55,7 +55,9 @@ final class FloorFacts {
     to.pair("Rise", c.storeys() == 0 ? "none" : rise + measure.length(size) + ", " + storeys);
     Length allowed = job.request().limits().flexible();
     to.pair("Hose, at most", measure.length(c.flexible()) + " of " + measure.length(allowed));
-    to.pair("Pipe, at most", measure.length(c.pipe()) + ", bends " + c.bends());
+    to.pair("Whip, within it", measure.length(job.request().limits().whip()));
+    to.pair("Pipe, at most", c.pipe().metres() > 0 ? measure.length(c.pipe()) : "none");
+    to.pair("Bends, at most", String.valueOf(c.bends()));
     to.pair("Standpipe", standpipe(c));
     to.pair("Water at pump", measure.pressure(c.waterAtPump()) + booster(c));
     c.feederDrop().ifPresent(d -> to.pair("Feeder drop", Measure.format("%.1f %%", d)));

@@ -47,11 +47,18 @@ record FloorLine(List<Leg> standing, Map<SetUp, Leg> farthest, List<Leg> others)
     Set<List<Long>> seen = new HashSet<>();
     for (Leg leg : standing) {
       if (leg.kind() == Leg.Kind.PIPE) {
-        for (int i = 1; i < leg.path().size(); i++) {
-          cut(leg.path().get(i - 1), leg.path().get(i), ends, seen, stretches);
-        }
+        cut(leg, ends, seen, stretches);
       }
     }
+    return stretches;
+  }
+
+  /** The pieces of hose to other places, each once, without those where the farthest one lies. */
+  List<List<Vec2>> otherStretches() {
+    Set<List<Long>> seen = new HashSet<>();
+    var stretches = new ArrayList<List<Vec2>>();
+    farthest.values().forEach(l -> cut(l, List.of(), seen, new ArrayList<>()));
+    others.forEach(l -> cut(l, List.of(), seen, stretches));
     return stretches;
   }
 
@@ -72,6 +79,13 @@ record FloorLine(List<Leg> standing, Map<SetUp, Leg> farthest, List<Leg> others)
   /** The hose from the outlet: the leg before the whip. */
   private static Leg tail(Route route) {
     return route.legs().get(Math.max(0, route.legs().size() - 2));
+  }
+
+  private static void cut(
+      Leg leg, List<Vec2> at, Set<List<Long>> seen, List<List<Vec2>> stretches) {
+    for (int i = 1; i < leg.path().size(); i++) {
+      cut(leg.path().get(i - 1), leg.path().get(i), at, seen, stretches);
+    }
   }
 
   private static void cut(

@@ -79,7 +79,10 @@ final class Labels {
     lead(point, radius, best.boxes.get(0));
   }
 
-  /** Writes one line of text along the straight line between two points, beside it. */
+  /**
+   * Writes one line of text along the straight line between two points, beside it; leaves it out
+   * where it would cover a mark.
+   */
   void along(Vec2 a, Vec2 b, String text, Lettering lettering) {
     double width = Typeface.get().width(text, lettering.size());
     Vec2 way =
@@ -102,8 +105,10 @@ final class Labels {
         }
       }
     }
-    writeAlong(bestMiddle, way, up, width, text, lettering);
-    marks.addAll(best.boxes);
+    if (best.cost < ON_MARK) {
+      writeAlong(bestMiddle, way, up, width, text, lettering);
+      marks.addAll(best.boxes);
+    }
   }
 
   private static List<Box> boxesAlong(Vec2 middle, Vec2 way, double width, double size) {

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.coatrun.cli.drawing.paper.Box;
 import org.coatrun.cli.drawing.paper.Lettering;
 import org.coatrun.cli.drawing.paper.Pen;
+import org.coatrun.cli.drawing.paper.Typeface;
 import org.coatrun.shared.line.FloorPlan;
 import org.coatrun.shared.line.Leg;
 import org.coatrun.shared.line.RiserUse;
@@ -16,9 +17,6 @@ import org.coatrun.shared.units.Length;
 
 /** Draws the line on a floor: pipe, hose, outlets and risers, and how long they are. */
 final class LineLayer {
-
-  /** A shorter stretch than this on paper gets no length of its own, in millimetres. */
-  private static final double LEAST = 9;
 
   private static final Lettering DIMENSION = Lettering.plain(2.2);
 
@@ -38,15 +36,20 @@ final class LineLayer {
     line = FloorLine.of(job.plan(), floor);
   }
 
+  /** Where hose can reach no farther. */
+  void reach(List<List<Vec2>> edge) {
+    edge.forEach(e -> draw(e, Pen.REACH, 2, LegendItem.REACH));
+  }
+
   /** All that lies on the floor. */
   void lines() {
-    line.others().forEach(l -> draw(l, Pen.HOSE_OTHER, 0.8, LegendItem.HOSE_OTHER));
-    line.farthest().values().forEach(l -> draw(l, Pen.HOSE, 4, LegendItem.HOSE));
+    line.otherStretches().forEach(s -> draw(s, Pen.HOSE_OTHER, 0.8, LegendItem.HOSE_OTHER));
+    line.farthest().values().forEach(l -> draw(l.path(), Pen.HOSE, 4, LegendItem.HOSE));
     for (Leg leg : line.standing()) {
       if (leg.kind() == Leg.Kind.PIPE) {
-        draw(leg, Pen.PIPE, 6, LegendItem.PIPE);
+        draw(leg.path(), Pen.PIPE, 6, LegendItem.PIPE);
       } else {
-        draw(leg, Pen.HOSE, 4, LegendItem.GROUND_HOSE);
+        draw(leg.path(), Pen.HOSE, 4, LegendItem.HOSE);
       }
     }
     used().forEach(this::beside);
@@ -91,10 +94,8 @@ final class LineLayer {
           .near(to.view().at(u.riser().at()), Symbols.RISER, riserWords(u), Lettering.bold(2.4));
     }
     line.pipeStretches().forEach(s -> dimension(s.get(0), s.get(1)));
-    line.farthest().values().forEach(l -> hoseLength(l, "hose "));
-    line.standing().stream()
-        .filter(l -> l.kind() == Leg.Kind.HOSE)
-        .forEach(l -> hoseLength(l, "hose "));
+    line.farthest().values().forEach(l -> hoseLength(l));
+    line.standing().stream().filter(l -> l.kind() == Leg.Kind.HOSE).forEach(l -> hoseLength(l));
   }
 
   private static String setUps(List<SetUp> group) {
@@ -127,8 +128,8 @@ final class LineLayer {
     to.used(LegendItem.UNUSED_RISER);
   }
 
-  private void draw(Leg leg, Pen pen, double weight, LegendItem item) {
-    List<Vec2> path = to.view().at(leg.path());
+  private void draw(List<Vec2> points, Pen pen, double weight, LegendItem item) {
+    List<Vec2> path = to.view().at(points);
     to.on().line(path, false, pen);
     to.labels().keepOff(path, weight);
     to.used(item);
@@ -146,14 +147,19 @@ final class LineLayer {
   }
 
   private void dimension(Vec2 a, Vec2 b) {
-    if (to.view().size(a.distance(b)) >= LEAST) {
-      Length length = Length.ofMetres(a.distance(b));
-      to.labels().along(to.view().at(a), to.view().at(b), measure.length(length), DIMENSION);
+    along(a, b, measure.length(Length.ofMetres(a.distance(b))));
+  }
+
+  /** Too short a stretch gets no length of its own. */
+  private void along(Vec2 a, Vec2 b, String text) {
+    double room = to.view().size(a.distance(b));
+    if (room >= Typeface.get().width(text, DIMENSION.size()) + 1) {
+      to.labels().along(to.view().at(a), to.view().at(b), text, DIMENSION);
     }
   }
 
   /** The length as laid, on the longest stretch. */
-  private void hoseLength(Leg leg, String word) {
+  private void hoseLength(Leg leg) {
     Vec2 a = leg.path().get(0);
     Vec2 b = leg.path().get(1);
     for (int i = 2; i < leg.path().size(); i++) {
@@ -162,9 +168,6 @@ final class LineLayer {
         b = leg.path().get(i);
       }
     }
-    if (to.view().size(a.distance(b)) >= LEAST) {
-      String text = word + measure.length(leg.laid());
-      to.labels().along(to.view().at(a), to.view().at(b), text, DIMENSION);
-    }
+    along(a, b, "hose " + measure.length(leg.laid()));
   }
 }

@@ -32,7 +32,7 @@ final class MachineLayer {
     for (MachineSpot m : machines()) {
       Box room = Box.around(to.view().at(m.at()), along, side);
       if (side > 0 && to.area().contains(room)) {
-        to.on().line(room.ring(), true, Pen.KEEP_OUT);
+        to.on().line(room.ring(), true, Pen.ROOM);
         to.labels().keepOffRing(room.ring(), 2);
         to.used(LegendItem.ROOM);
       }

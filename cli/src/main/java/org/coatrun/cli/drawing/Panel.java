@@ -96,9 +96,12 @@ final class Panel {
     }
   }
 
-  /** How many lines {@link #pair} would take. */
-  int pairLines(String value) {
-    return wrap(value, right() - left() - VALUES, SIZE).size();
+  /** A name with a line to write on by hand. */
+  void blank(String name) {
+    on.text(new Vec2(left(), base()), name, Lettering.plain(SIZE), 0);
+    Vec2 end = new Vec2(right() - 14, base() + 0.4);
+    on.line(List.of(new Vec2(left() + VALUES, end.y()), end), false, Pen.THIN);
+    y += LINE;
   }
 
   /** One line of a table: cells at their stops, each cut off before the next. */

@@ -6,6 +6,7 @@ import org.coatrun.cli.drawing.paper.Lettering;
 import org.coatrun.cli.drawing.paper.Pen;
 import org.coatrun.cli.drawing.paper.Recording;
 import org.coatrun.cli.drawing.paper.Surface;
+import org.coatrun.routing.line.HoseReach;
 import org.coatrun.shared.line.FloorPlan;
 import org.coatrun.shared.line.KeepOut;
 import org.coatrun.shared.shape.Vec2;
@@ -16,6 +17,7 @@ final class PlanSheet {
   private final DrawingJob job;
   private final Fit fit;
   private final View view;
+  private final HoseReach reach;
 
   /**
    * @param extent of all floors, so that one lies over the other
@@ -23,6 +25,7 @@ final class PlanSheet {
   PlanSheet(DrawingJob job, Fit fit, Extent extent) {
     this.job = job;
     this.fit = fit;
+    this.reach = new HoseReach(job.request(), job.plan());
     this.view = View.centred(fit.scale(), extent, SheetFrame.drawing(fit.paper()));
   }
 
@@ -48,9 +51,11 @@ final class PlanSheet {
     var work = new WorkLayer(to, job);
     var machine = new MachineLayer(to, job, floor);
     var line = new LineLayer(to, job, floor);
+    var edge = reach.edge(floor);
     building.draw(here.outline(), keepOuts);
     work.steel(floor);
     machine.rooms();
+    line.reach(edge);
     line.lines();
     work.cells(here);
     line.marks();

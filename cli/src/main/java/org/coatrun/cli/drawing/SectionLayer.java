@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.coatrun.cli.drawing.paper.Box;
 import org.coatrun.cli.drawing.paper.Lettering;
 import org.coatrun.cli.drawing.paper.Pen;
@@ -29,6 +31,7 @@ final class SectionLayer {
   private final SectionAxis axis;
   private final Measure measure;
   private final Map<String, Double> risers = new HashMap<>();
+  private final List<List<Vec2>> pipes = new ArrayList<>();
 
   SectionLayer(PlanCanvas to, DrawingJob job, SectionAxis axis) {
     this.to = to;
@@ -77,9 +80,9 @@ final class SectionLayer {
           .filter(m -> m.name().equals(u.machine()))
           .forEach(m -> run(m.floor(), across(axis.of(m.at())), x, laysPipe(u.ground())));
       draw(up, u.standpipe());
-      to.used(u.standpipe() ? LegendItem.PIPE : LegendItem.HOSE);
     }
     setUps().forEach(s -> run(s.floor(), start(s), across(axis.of(s.outlet())), true));
+    pipes.forEach(p -> to.on().line(p, false, Pen.PIPE_CORE));
     setUps().forEach(s -> outlet(new Vec2(across(axis.of(s.outlet())), walk(s.floor()))));
   }
 
@@ -140,13 +143,16 @@ final class SectionLayer {
   private void run(int floor, double from, double end, boolean pipe) {
     if (Math.abs(end - from) > 0.3) {
       draw(List.of(new Vec2(from, walk(floor)), new Vec2(end, walk(floor))), pipe);
-      to.used(pipe ? LegendItem.PIPE : LegendItem.HOSE);
     }
   }
 
   private void draw(List<Vec2> line, boolean pipe) {
-    to.on().line(line, false, pipe ? Pen.SYMBOL : Pen.HOSE);
+    to.on().line(line, false, pipe ? Pen.PIPE : Pen.HOSE);
     to.labels().keepOff(line, 8);
+    to.used(pipe ? LegendItem.PIPE : LegendItem.HOSE_RUN);
+    if (pipe) {
+      pipes.add(line);
+    }
   }
 
   private void outlet(Vec2 at) {
@@ -175,8 +181,22 @@ final class SectionLayer {
     double y = to.view().at(new Vec2(0, elevation.metres())).y();
     List<Vec2> line = List.of(new Vec2(area.left(), y), new Vec2(area.right(), y));
     to.on().line(line, false, Pen.LEVEL);
+    to.labels().keepOff(line, 3);
     String text = words + ", " + measure.elevation(elevation);
-    to.on().text(new Vec2(area.left() + 1, y - 0.8), text, Lettering.plain(2.2), 0);
+    double down = roomBelow(y) > roomAbove(y) ? 2.4 : -0.8;
+    to.on().text(new Vec2(area.left() + 1, y + down), text, Lettering.plain(2.2), 0);
+  }
+
+  private double roomBelow(double y) {
+    return floorsOnPaper().filter(l -> l > y).map(l -> l - y).min().orElse(1e9);
+  }
+
+  private double roomAbove(double y) {
+    return floorsOnPaper().filter(l -> l <= y).map(l -> y - l).min().orElse(1e9);
+  }
+
+  private DoubleStream floorsOnPaper() {
+    return IntStream.range(0, job.request().floors().size()).mapToDouble(this::level);
   }
 
   /** Risers that lie behind each other are drawn side by side. */

@@ -46,6 +46,8 @@ final class SheetFrame {
     text.gap(1);
     text.pair("Scale", fit.scale().words() + " on " + paper.words() + "; the scale bar holds");
     text.pair("Sheet", title.number() + " of " + title.of());
+    text.gap(3);
+    text.blank("Checked");
     on.text(
         new Vec2(all.right() - 3, all.bottom() - 2.5),
         "Coatrun",

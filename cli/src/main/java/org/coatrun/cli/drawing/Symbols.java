@@ -13,13 +13,13 @@ import org.coatrun.shared.shape.Vec2;
 /** Our own plain symbols, each around a point. */
 final class Symbols {
 
-  static final double CELL = 1.9;
+  static final double CELL = 2;
   static final double OUTLET = 1.7;
   static final double RISER = 2.2;
   static final double MACHINE = 3.6;
   static final double SUPPLY = 2.0;
 
-  private static final double SMALL = 1.8;
+  private static final double SMALL = 2.1;
 
   private final Surface on;
 
@@ -32,7 +32,7 @@ final class Symbols {
     List<Vec2> shape =
         switch (access) {
           case NOZZLE -> List.of();
-          case POLE_GUN -> ring(at, 1.5 * CELL, 3, -90);
+          case POLE_GUN -> ring(at, 1.6 * CELL, 3, -90);
           case LIFT -> ring(at, 1.35 * CELL, 4, 45);
           case SCAFFOLD, FROM_OUTSIDE -> ring(at, 1.25 * CELL, 6, 0);
         };
@@ -42,7 +42,7 @@ final class Symbols {
       on.fill(List.of(shape), Tone.WHITE);
       on.line(shape, true, Pen.OUTLINE);
     }
-    double size = number.length() > 2 ? 1.5 : SMALL;
+    double size = number.length() > 2 ? 1.7 : SMALL;
     centred(at, number, Lettering.plain(size).centred());
   }
 

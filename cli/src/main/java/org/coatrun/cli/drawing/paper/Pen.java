@@ -23,14 +23,16 @@ public enum Pen {
   LEVEL(0.18, 6, 1, 1, 1),
   /** Keep-outs. */
   KEEP_OUT(0.35, 1.2, 0.8),
+  /** Room kept for something. */
+  ROOM(0.25, 2.5, 1),
   /** Steel overhead that is sprayed from this floor. */
   STEEL(0.18, 3, 0.8, 0.5, 0.8),
   /** How far the hose reaches. */
-  REACH(0.35, 0.2, 1.2),
+  REACH(0.5, 0.5, 1.3),
   /** Hose to the farthest place of a set-up. */
   HOSE(0.6, 2.4, 0.9),
   /** Hose to the other places of a set-up. */
-  HOSE_OTHER(0.18, 1.2, 0.8),
+  HOSE_OTHER(0.15, 1, 1),
   /** Standpipe: its two edges; {@link #PIPE_CORE} goes over it. */
   PIPE(1.4),
   /** The white inside of standpipe. */

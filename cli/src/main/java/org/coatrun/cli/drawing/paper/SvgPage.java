@@ -14,7 +14,7 @@ import org.coatrun.shared.shape.Vec2;
 public final class SvgPage implements Surface {
 
   /** Bold is written as plain letters with a line around them, as a part of their size. */
-  static final double BOLDER = 0.035;
+  static final double BOLDER = 0.025;
 
   private final Paper paper;
   private final String title;
