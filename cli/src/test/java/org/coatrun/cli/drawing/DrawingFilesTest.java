@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -121,7 +122,7 @@ class DrawingFilesTest {
     }
   }
 
-  private static TreeMap<String, String> bytes(Path of) throws IOException {
+  private static Map<String, String> bytes(Path of) throws IOException {
     var all = new TreeMap<String, String>();
     try (var files = Files.list(of)) {
       for (Path file : files.toList()) {

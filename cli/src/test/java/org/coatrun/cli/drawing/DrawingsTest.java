@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
@@ -163,7 +164,7 @@ class DrawingsTest {
   }
 
   /** Different legs of a kind on a floor, but for the last hose and whip of each route. */
-  private static HashSet<Leg> standing(LinePlan plan, int floor, Leg.Kind kind) {
+  private static Set<Leg> standing(LinePlan plan, int floor, Leg.Kind kind) {
     var legs = new HashSet<Leg>();
     plan.routes().stream()
         .filter(Route.class::isInstance)

@@ -33,7 +33,7 @@ class FitTest {
     for (int n = 0; n < 300; n++) {
       double width = Math.pow(10, 4 * random.nextDouble() - 0.5);
       double height = width * (0.2 + random.nextDouble());
-      UnitSystem units = UnitSystem.values()[n % 2];
+      UnitSystem units = n % 2 == 0 ? UnitSystem.US : UnitSystem.SI;
       Fit fit = Fit.of(units, width, height);
       assertThat(fits(fit, width, height)).isTrue();
       List<Scale> scales = Scale.of(units);
