@@ -64,6 +64,12 @@ final class ModelOptions {
     return units.orElseGet(() -> UnitSystem.usedBy(building));
   }
 
+  /** The units to show results in where the job file names some. */
+  UnitSystem units(org.coatrun.shared.job.UnitSystem named) {
+    return units.orElse(
+        named == org.coatrun.shared.job.UnitSystem.US ? UnitSystem.US : UnitSystem.SI);
+  }
+
   /** Says on {@code err} when only a part of a model was read, and gives the exit code for it. */
   static ExitCode completeness(Building building, PrintWriter err) {
     boolean truncated =

@@ -5,14 +5,18 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.ExitCode;
 import org.coatrun.cli.console.Progress;
+import org.coatrun.cli.input.JobFolder;
 import org.coatrun.cli.output.OutputFolder;
 import org.coatrun.cli.page.TakeoffPage;
-import org.coatrun.cli.report.Basis;
+import org.coatrun.cli.report.Results;
 import org.coatrun.cli.report.TakeoffFiles;
 import org.coatrun.cli.report.TakeoffScreen;
+import org.coatrun.cli.report.UnitSystem;
+import org.coatrun.geometry.exposure.ExposureOptions;
 import org.coatrun.geometry.surface.SurfaceOptions;
 import org.coatrun.geometry.surface.SurfaceTakeoff;
 import org.coatrun.geometry.view.ElementMesh;
@@ -32,6 +36,7 @@ import picocli.CommandLine.Option;
       "",
       "Writes members.csv, decks.csv, findings.csv, takeoff.json, basis.txt and report.html, a page"
           + " to look at, all of them or none, and shows the steel by storey and section.",
+      "With --job also the hours of each element, its thickness and what decided them.",
       ""
     })
 final class TakeoffCommand extends Subcommand {
@@ -42,6 +47,8 @@ final class TakeoffCommand extends Subcommand {
           + " complete.";
 
   @Mixin private ModelOptions models;
+
+  @Mixin private JobOptions jobs;
 
   @Option(
       names = "--out",
@@ -55,20 +62,22 @@ final class TakeoffCommand extends Subcommand {
 
   @Override
   ExitCode run() throws CommandFailure {
+    Optional<JobFolder> job = jobs.read();
     try (OutputFolder folder = OutputFolder.open(out)) {
       Building building = models.read(Progress.on(err()));
       List<ElementMesh> meshes = Collections.synchronizedList(new ArrayList<>());
-      Takeoff takeoff = TakeoffAssembly.assemble(building, measure(building, meshes));
-      TakeoffFiles.write(folder, takeoff);
+      Results results = results(building, measure(building, exposure(job), meshes), job);
+      Takeoff takeoff = results.takeoff();
+      TakeoffFiles.write(folder, results);
       if (isDrawn(building)) {
-        String units = models.units(building).name().toLowerCase(Locale.ROOT);
+        String units = units(building, job).name().toLowerCase(Locale.ROOT);
         folder.write(
-            "report.html", w -> w.write(TakeoffPage.html(takeoff, meshes, units, Basis.LINES)));
+            "report.html", w -> w.write(TakeoffPage.html(takeoff, meshes, units, results.basis())));
       } else {
         err().println(NOT_DRAWN);
       }
       folder.publish();
-      TakeoffScreen.print(out(), takeoff, models.units(building));
+      TakeoffScreen.print(out(), results, units(building, job));
       out().println("Written to " + out);
       out().flush();
       return exitCode(takeoff);
@@ -79,8 +88,24 @@ final class TakeoffCommand extends Subcommand {
     return building.members().size() + building.decks().size() <= MOST_DRAWN;
   }
 
-  private Surfaces measure(Building building, List<ElementMesh> meshes) {
-    SurfaceOptions options = SurfaceOptions.defaults();
+  private UnitSystem units(Building building, Optional<JobFolder> job) {
+    return job.map(j -> models.units(j.job().units())).orElseGet(() -> models.units(building));
+  }
+
+  private static Results results(Building building, Surfaces surfaces, Optional<JobFolder> job) {
+    Takeoff takeoff = TakeoffAssembly.assemble(building, surfaces);
+    return job.map(j -> Results.of(takeoff, j)).orElseGet(() -> Results.of(takeoff));
+  }
+
+  /** When faces count as covered and holes as small, by the job or by default. */
+  private static ExposureOptions exposure(Optional<JobFolder> job) {
+    return job.map(j -> j.job().exposure())
+        .map(e -> new ExposureOptions(e.contactGap(), e.holeThreshold()))
+        .orElseGet(ExposureOptions::defaults);
+  }
+
+  private Surfaces measure(Building building, ExposureOptions exposure, List<ElementMesh> meshes) {
+    SurfaceOptions options = SurfaceOptions.defaults().withExposure(exposure);
     if (isDrawn(building)) {
       options = options.withMeshes(meshes::add);
     }

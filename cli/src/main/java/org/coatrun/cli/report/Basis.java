@@ -45,13 +45,13 @@ public final class Basis {
 
   private Basis() {}
 
-  static void write(Writer writer) throws IOException {
+  static void write(Writer writer, Results results) throws IOException {
     writer.write("What the numbers mean\n\n");
-    for (String line : LINES) {
+    for (String line : results.basis()) {
       writer.write("- " + line + "\n");
     }
     writer.write("\nCautions\n\n");
-    for (String line : Cautions.ALL) {
+    for (String line : results.cautions()) {
       writer.write("- " + line + "\n");
     }
   }

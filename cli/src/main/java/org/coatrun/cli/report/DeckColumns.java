@@ -9,6 +9,13 @@ final class DeckColumns {
 
   private DeckColumns() {}
 
+  /** Surfaces, then hours, thickness and place. */
+  static List<Column<DeckLine>> of(Sources sources, Results results) {
+    List<Column<DeckLine>> columns = new ArrayList<>(of(sources));
+    columns.addAll(BidColumns.of(results));
+    return List.copyOf(columns);
+  }
+
   static List<Column<DeckLine>> of(Sources sources) {
     List<Column<DeckLine>> columns = new ArrayList<>(QuantityColumns.identity());
     columns.add(Column.of("form", line -> Words.of(line.deck().form())));

@@ -18,6 +18,13 @@ final class MemberColumns {
 
   private MemberColumns() {}
 
+  /** Surfaces, section and frame, then hours, thickness and place. */
+  static List<Column<MemberLine>> of(Sources sources, Results results) {
+    List<Column<MemberLine>> columns = new ArrayList<>(of(sources));
+    columns.addAll(BidColumns.of(results));
+    return List.copyOf(columns);
+  }
+
   static List<Column<MemberLine>> of(Sources sources) {
     List<Column<MemberLine>> columns = new ArrayList<>(QuantityColumns.identity());
     columns.add(Column.of("role", line -> Words.of(line.member().role())));

@@ -14,14 +14,17 @@ public final class TakeoffFiles {
    *
    * @throws CommandFailure where one cannot be written
    */
-  public static void write(OutputFolder folder, Takeoff takeoff) throws CommandFailure {
+  public static void write(OutputFolder folder, Results results) throws CommandFailure {
+    Takeoff takeoff = results.takeoff();
     Sources sources = new Sources(takeoff.building());
     folder.write(
-        "members.csv", out -> CsvTable.write(out, MemberColumns.of(sources), takeoff.members()));
-    folder.write("decks.csv", out -> CsvTable.write(out, DeckColumns.of(sources), takeoff.decks()));
+        "members.csv",
+        out -> CsvTable.write(out, MemberColumns.of(sources, results), takeoff.members()));
+    folder.write(
+        "decks.csv", out -> CsvTable.write(out, DeckColumns.of(sources, results), takeoff.decks()));
     folder.write(
         "findings.csv", out -> CsvTable.write(out, FindingColumns.ALL, takeoff.findings()));
-    folder.write("takeoff.json", out -> TakeoffJson.write(out, takeoff));
-    folder.write("basis.txt", Basis::write);
+    folder.write("takeoff.json", out -> TakeoffJson.write(out, results));
+    folder.write("basis.txt", out -> Basis.write(out, results));
   }
 }

@@ -24,18 +24,20 @@ final class TakeoffJson {
 
   private final JsonGenerator json;
   private final Takeoff takeoff;
+  private final Results results;
 
-  private TakeoffJson(JsonGenerator json, Takeoff takeoff) {
+  private TakeoffJson(JsonGenerator json, Results results) {
     this.json = json;
-    this.takeoff = takeoff;
+    this.takeoff = results.takeoff();
+    this.results = results;
   }
 
-  static void write(Writer writer, Takeoff takeoff) throws IOException {
+  static void write(Writer writer, Results results) throws IOException {
     try (JsonGenerator json = MAPPER.createGenerator(writer)) {
       DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
       json.setPrettyPrinter(
           new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
-      new TakeoffJson(json, takeoff).write();
+      new TakeoffJson(json, results).write();
     }
     writer.write("\n");
   }
@@ -44,8 +46,8 @@ final class TakeoffJson {
     Sources sources = new Sources(takeoff.building());
     json.writeStartObject();
     json.writeStringField("result", "takeoff");
-    strings("cautions", Cautions.ALL);
-    strings("basis", Basis.LINES);
+    strings("cautions", results.cautions());
+    strings("basis", results.basis());
     json.writeStringField("building", takeoff.building().name());
     files();
     storeys();
@@ -57,8 +59,15 @@ final class TakeoffJson {
     sums("members_by_section", "section", takeoff.membersBySection());
     sums("members_by_role", "role", takeoff.membersByRole());
     sums("decks_by_storey", "storey", takeoff.decksByStorey());
-    rows("members", MemberColumns.of(sources), takeoff.members());
-    rows("decks", DeckColumns.of(sources), takeoff.decks());
+    BidSums sums = new BidSums(results);
+    if (results.bid().isPresent()) {
+      sums("members_by_hours", "hours", sums.byHours(takeoff.members()));
+      sums("decks_by_hours", "hours", sums.byHours(takeoff.decks()));
+      sums("members_by_rule", "rule", sums.byRule(takeoff.members()));
+      sums("decks_by_rule", "rule", sums.byRule(takeoff.decks()));
+    }
+    rows("members", MemberColumns.of(sources, results), takeoff.members());
+    rows("decks", DeckColumns.of(sources, results), takeoff.decks());
     rows("findings", FindingColumns.ALL, takeoff.findings());
     json.writeEndObject();
   }

@@ -20,22 +20,25 @@ public final class TakeoffScreen {
   private static final String NO_SECTION = "(no section name)";
 
   private final PrintWriter out;
+  private final Results results;
   private final Takeoff takeoff;
   private final UnitSystem units;
 
-  private TakeoffScreen(PrintWriter out, Takeoff takeoff, UnitSystem units) {
+  private TakeoffScreen(PrintWriter out, Results results, UnitSystem units) {
     this.out = out;
-    this.takeoff = takeoff;
+    this.results = results;
+    this.takeoff = results.takeoff();
     this.units = units;
   }
 
   /** Prints the takeoff in {@code units}. */
-  public static void print(PrintWriter out, Takeoff takeoff, UnitSystem units) {
-    TakeoffScreen screen = new TakeoffScreen(out, takeoff, units);
+  public static void print(PrintWriter out, Results results, UnitSystem units) {
+    TakeoffScreen screen = new TakeoffScreen(out, results, units);
     screen.members();
     screen.decks();
     screen.notCounted();
-    FindingSummary.print(out, takeoff.findings());
+    BidScreen.print(out, results, units);
+    FindingSummary.print(out, screen.takeoff.findings());
     out.println();
     out.println(Cautions.SHORT);
   }

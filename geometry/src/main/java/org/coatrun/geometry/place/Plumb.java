@@ -44,9 +44,13 @@ final class Plumb {
     tree.build();
   }
 
-  /** The highest face that looks up and lies no higher than z. */
-  Optional<Hit> under(double x, double y, double z) {
-    return first(x, y, h -> h.up() && h.z() <= z, Comparator.comparingDouble(Hit::z).reversed());
+  /** The highest face of another body that looks up and lies no higher than z. */
+  Optional<Hit> under(double x, double y, double z, ElementId but) {
+    return first(
+        x,
+        y,
+        h -> h.up() && h.z() <= z && !h.id().equals(but),
+        Comparator.comparingDouble(Hit::z).reversed());
   }
 
   /** The lowest face of another body that looks down and lies no lower than z. */

@@ -1,9 +1,12 @@
 package org.coatrun.geometry.place;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.coatrun.geometry.exposure.Thing;
 import org.coatrun.geometry.solid.Box;
+import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.shape.Vec2;
 import org.coatrun.shared.surface.Standing;
 import org.coatrun.shared.units.Length;
@@ -23,6 +26,10 @@ public final class Standings {
   /** The foot of what stands may be this deep under the floor, as columns on footings are. */
   private static final double FOOT_M = 0.75;
 
+  /** Less than this of a column above or below a floor is sprayed with the rest. */
+  private static final double PIECE_M = 0.5;
+
+  private static final double UPRIGHT = 0.9;
   private static final double[][] AROUND = {{1, 0}, {0, 1}, {-1, 0}, {0, -1}};
   private static final double LYING = 0.5;
 
@@ -47,7 +54,7 @@ public final class Standings {
     Box b = body.bounds();
     double x = b.centreX();
     double y = b.centreY();
-    Optional<Plumb.Hit> floor = floor(x, y, foot(body));
+    Optional<Plumb.Hit> floor = floor(x, y, foot(body), body.id());
     Optional<Plumb.Hit> over = plates.over(x, y, b.centreZ(), body.id());
     double lowest = floor.map(Plumb.Hit::z).orElse(Double.NEGATIVE_INFINITY);
     return new Standing(
@@ -57,7 +64,36 @@ public final class Standings {
         Length.ofMetres(b.maxZ()),
         floor.map(Standings::level),
         over.map(Standings::level),
-        rooms.at(x, y, b.centreZ(), lowest - FOOT_M));
+        rooms.at(x, y, b.centreZ(), lowest - FOOT_M),
+        isUpright(body) ? passed(body, lowest) : List.of());
+  }
+
+  /** Tops of plates within the height of a body, each floor once, by its uppermost face. */
+  private List<Standing.Level> passed(Thing body, double above) {
+    Box b = body.bounds();
+    List<Plumb.Hit> hits = new ArrayList<>(plates.all(b.centreX(), b.centreY()));
+    for (double[] to : AROUND) {
+      hits.addAll(plates.all(b.centreX() + BESIDE_M * to[0], b.centreY() + BESIDE_M * to[1]));
+    }
+    List<Plumb.Hit> tops =
+        hits.stream()
+            .filter(h -> h.up() && h.z() < b.maxZ() - PIECE_M)
+            .filter(h -> h.z() > Math.max(above, foot(body)) + PIECE_M)
+            .sorted(Comparator.comparingDouble(Plumb.Hit::z).thenComparing(Plumb.Hit::id))
+            .toList();
+    List<Standing.Level> floors = new ArrayList<>();
+    for (int i = 0; i < tops.size(); i++) {
+      if (i + 1 == tops.size() || tops.get(i + 1).z() > tops.get(i).z() + PIECE_M) {
+        floors.add(level(tops.get(i)));
+      }
+    }
+    return floors;
+  }
+
+  private static boolean isUpright(Thing body) {
+    Box b = body.bounds();
+    return b.maxZ() - b.minZ() > 2 * PIECE_M
+        && body.axis().map(a -> Math.abs(a.direction().z()) > UPRIGHT).orElse(false);
   }
 
   private static double foot(Thing body) {
@@ -66,13 +102,13 @@ public final class Standings {
     return b.minZ() + (lies ? LET_IN_M : Math.min(FOOT_M, (b.maxZ() - b.minZ()) / 3));
   }
 
-  private Optional<Plumb.Hit> floor(double x, double y, double z) {
-    Optional<Plumb.Hit> best = plates.under(x, y, z);
+  private Optional<Plumb.Hit> floor(double x, double y, double z, ElementId but) {
+    Optional<Plumb.Hit> best = plates.under(x, y, z, but);
     if (best.isPresent() && best.get().z() > z - FAR_DOWN_M) {
       return best;
     }
     for (double[] to : AROUND) {
-      Optional<Plumb.Hit> beside = plates.under(x + BESIDE_M * to[0], y + BESIDE_M * to[1], z);
+      Optional<Plumb.Hit> beside = plates.under(x + BESIDE_M * to[0], y + BESIDE_M * to[1], z, but);
       if (beside.isPresent() && (best.isEmpty() || beside.get().z() > best.get().z())) {
         best = beside;
       }

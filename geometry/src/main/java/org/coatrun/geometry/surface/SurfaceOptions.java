@@ -32,6 +32,11 @@ public record SurfaceOptions(
     return new SurfaceOptions(Runtime.getRuntime().availableProcessors());
   }
 
+  /** The same, with other limits for contact and holes. */
+  public SurfaceOptions withExposure(ExposureOptions other) {
+    return new SurfaceOptions(threads, other, meshes);
+  }
+
   /** The same, and each element's triangles are handed over. */
   public SurfaceOptions withMeshes(Consumer<ElementMesh> sink) {
     return new SurfaceOptions(threads, exposure, Optional.of(sink));

@@ -2,7 +2,6 @@ package org.coatrun.shared.bid;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.job.Job;
 import org.coatrun.shared.listing.Listing;
@@ -14,7 +13,8 @@ import org.coatrun.shared.model.ElementId;
  * @param job what decided
  * @param listings in the order of the job file
  * @param lines one for each element that counts and has a face to coat: members, then decks, each
- *     in the order of the takeoff
+ *     in the order of the takeoff; a column that passes floors has one for each floor that it is
+ *     sprayed from, with its part of area and length
  * @param unusedRules labels of rating rules that match nothing
  * @param findings sorted, each once
  */
@@ -33,9 +33,9 @@ public record Bid(
     findings = findings.stream().distinct().sorted().toList();
   }
 
-  /** The line of an element; empty where it does not count or nothing of it is exposed. */
-  public Optional<RatedLine> line(ElementId id) {
-    return lines.stream().filter(l -> l.item().id().equals(id)).findFirst();
+  /** The lines of an element, from the lowest floor up. */
+  public List<RatedLine> lines(ElementId id) {
+    return lines.stream().filter(l -> l.item().id().equals(id)).toList();
   }
 
   /** Whether a thickness was taken from a listing that is invented. */

@@ -66,7 +66,17 @@ public final class BidAssembly {
     List<String> unused = rulings.unused(items);
     List<Finding> findings = findings(lines);
     findings.addAll(new JobFindings(job, listings).of(lines, unused));
-    return new Bid(job, listings, lines, unused, findings);
+    return new Bid(job, listings, byFloor(lines), unused, findings);
+  }
+
+  /** A column is decided upon as a whole, and sprayed floor by floor. */
+  private List<RatedLine> byFloor(List<RatedLine> lines) {
+    return lines.stream()
+        .flatMap(
+            line ->
+                coatables.pieces(line.item()).stream()
+                    .map(piece -> new RatedLine(piece, line.ruling(), line.thickness())))
+        .toList();
   }
 
   private List<CoatedMember> hosts(Coated item) {

@@ -16,7 +16,9 @@ import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.model.Identity;
 import org.coatrun.shared.model.Member;
 import org.coatrun.shared.model.Properties;
+import org.coatrun.shared.rules.MemberKind;
 import org.coatrun.shared.surface.SectionMeasure;
+import org.coatrun.shared.surface.Standing;
 import org.coatrun.shared.units.SectionFactor;
 
 /**
@@ -43,9 +45,13 @@ public final class Coatables {
     this.places = new PlaceFinder(takeoff, loads, roofs, hosts);
   }
 
-  /** Members, then decks, each in the order of the takeoff. */
+  /**
+   * Members, then decks, each in the order of the takeoff; a column in as many pieces as floors it
+   * is sprayed from.
+   */
   public static List<Coated> of(Takeoff takeoff) {
-    return with(takeoff, /* compactness= */ false).all();
+    Coatables coatables = with(takeoff, /* compactness= */ false);
+    return coatables.all().stream().flatMap(c -> coatables.pieces(c).stream()).toList();
   }
 
   /**
@@ -64,6 +70,18 @@ public final class Coatables {
   /** The members that a plate is on. */
   List<ElementId> hosts(ElementId plate) {
     return hosts.getOrDefault(plate, List.of());
+  }
+
+  /** What is sprayed of an element from each floor. */
+  List<Coated> pieces(Coated item) {
+    Optional<Standing> standing = takeoff.surfaces().standing(item.id());
+    return item instanceof CoatedMember m && isColumn(m) && standing.isPresent()
+        ? List.copyOf(new FloorPieces(places).of(m, standing.get()))
+        : List.of(item);
+  }
+
+  private static boolean isColumn(CoatedMember member) {
+    return member.kind() == MemberKind.COLUMN || member.kind() == MemberKind.HOLLOW_COLUMN;
   }
 
   List<Coated> all() {

@@ -1,5 +1,6 @@
 package org.coatrun.shared.bid;
 
+import java.util.Optional;
 import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.units.Area;
 
@@ -25,6 +26,9 @@ public sealed interface Coated permits CoatedMember, CoatedDeck {
 
   /** Designation of its section, or {@code deck}, or empty. */
   String section();
+
+  /** The fire rating that the model states, as text. */
+  Optional<String> modelRating();
 
   /** What to call it in a sentence. */
   default String called() {

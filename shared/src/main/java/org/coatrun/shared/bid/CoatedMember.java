@@ -52,6 +52,29 @@ public record CoatedMember(
     }
   }
 
+  /** The part of it that is sprayed from one floor. */
+  CoatedMember piece(Place at, Area area, Length part) {
+    return new CoatedMember(
+        id,
+        guid,
+        name,
+        at,
+        role,
+        kind,
+        frameClass,
+        classReason,
+        section,
+        byWeight,
+        byArea,
+        area,
+        part,
+        heated,
+        cornerFactor,
+        compact,
+        primed,
+        modelRating);
+  }
+
   @Override
   public String kindWord() {
     return kind.word();

@@ -29,7 +29,7 @@ final class LineFindings {
       findings.add(
           about(item, WorkFinding.CLASS_UNKNOWN, ": " + m.classReason() + "; rated as primary."));
     }
-    modelRating(item).ifPresent(text -> stated(line, text).ifPresent(findings::add));
+    item.modelRating().ifPresent(text -> stated(line, text).ifPresent(findings::add));
     if (line.thickness() instanceof Thickness.Missing missing && !listingMissing(missing)) {
       findings.add(about(item, missing.code(), ": " + missing.reason() + "."));
     }
@@ -47,13 +47,6 @@ final class LineFindings {
 
   private static boolean byTable(RatedLine line) {
     return line.ruling().coat() && line.ruling().decidedBy().startsWith("IBC Table 601");
-  }
-
-  private static Optional<String> modelRating(Coated item) {
-    if (item instanceof CoatedMember m) {
-      return m.modelRating();
-    }
-    return item instanceof CoatedDeck d ? d.modelRating() : Optional.empty();
   }
 
   private Optional<Finding> stated(RatedLine line, String text) {

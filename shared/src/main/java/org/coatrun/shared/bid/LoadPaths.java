@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -117,8 +118,20 @@ final class LoadPaths {
   }
 
   private void edge(ElementId carrier, ElementId load) {
+    if (is(carrier, FramePart.COLUMN) && isBelowFoot(load, carrier)) {
+      return;
+    }
     carried.computeIfAbsent(carrier, k -> new TreeSet<>()).add(load);
     carriers.computeIfAbsent(load, k -> new TreeSet<>()).add(carrier);
+  }
+
+  /** A beam at the joint under a column's foot rests on what the column rests on. */
+  private boolean isBelowFoot(ElementId load, ElementId column) {
+    Optional<Standing> beam = takeoff.surfaces().standing(load);
+    Optional<Standing> foot = takeoff.surfaces().standing(column);
+    return beam.isPresent()
+        && foot.isPresent()
+        && (beam.get().low().metres() + beam.get().high().metres()) / 2 < foot.get().low().metres();
   }
 
   private Set<ElementId> below(List<ElementId> loads) {

@@ -34,6 +34,17 @@ public record Place(
     Objects.requireNonNull(space);
   }
 
+  /** The same place, sprayed from another floor. */
+  Place from(String floor) {
+    return new Place(storey, floor, middle, space, top, roof, supportsOnlyRoof, underRoof);
+  }
+
+  /** The same place with another highest point above the floor. */
+  Place upTo(Optional<Length> height) {
+    return new Place(
+        storey, workingFloor, middle, space, height, roof, supportsOnlyRoof, underRoof);
+  }
+
   /** A place of which only the storey is known. */
   public static Place onStorey(String storey) {
     return new Place(

@@ -30,12 +30,15 @@ final class PlaceFinder {
   /** Without a floor in the model a foot may be this deep under its storey. */
   private static final double UNDER_STOREY_M = 0.3;
 
+  /** Base plates lie this deep under their floor at most (common practice). */
+  private static final double LET_IN_M = 0.75;
+
   private record Floor(String name, double height) {}
 
   private final Takeoff takeoff;
   private final LoadPaths loads;
   private final RoofPlates roofs;
-  private final Map<ElementId, String> storeyOf = new HashMap<>();
+  private final Map<ElementId, String> plateStoreys = new HashMap<>();
   private final Map<ElementId, String> rooms = new HashMap<>();
   private final Map<ElementId, List<ElementId>> hosts;
   private final Map<String, Double> lowestRoof = new HashMap<>();
@@ -53,7 +56,7 @@ final class PlaceFinder {
             e ->
                 e.identity()
                     .storey()
-                    .ifPresent(s -> storeyOf.put(e.id(), names.getOrDefault(s, ""))));
+                    .ifPresent(s -> plateStoreys.put(e.id(), names.getOrDefault(s, ""))));
     takeoff.building().spaces().forEach(s -> rooms.put(s.id(), name(s)));
     takeoff.members().forEach(this::noteRoof);
     takeoff.decks().forEach(this::noteRoof);
@@ -88,12 +91,20 @@ final class PlaceFinder {
         floor.map(Floor::name).orElse(line.storeyName()),
         Optional.of(inModel(s.middle())),
         s.room().map(r -> rooms.getOrDefault(r, "")).orElse(""),
-        floor.map(f -> s.high().metres() - f.height()).filter(h -> h >= 0).map(Length::ofMetres),
+        floor.flatMap(f -> above(s, f)),
         roof,
         supportsOnlyRoof(line),
         roof
             ? floor.map(Floor::name).map(lowestRoof::get).map(Length::ofMetres)
             : Optional.empty());
+  }
+
+  /** A foot let into its floor stands on it; what lies deeper is not sprayed from there. */
+  private static Optional<Length> above(Standing s, Floor floor) {
+    double height = s.high().metres() - floor.height();
+    return height < -LET_IN_M
+        ? Optional.empty()
+        : Optional.of(Length.ofMetres(Math.max(0, height)));
   }
 
   private void noteRoof(Line line) {
@@ -151,6 +162,11 @@ final class PlaceFinder {
         .map(storey -> new Floor(storey.name(), storey.elevation().metres()));
   }
 
+  /** The storey by which a floor is known. */
+  String storeyOf(Standing.Level floor) {
+    return storeyAt(floor.height().metres(), floor.plate());
+  }
+
   private String storeyAt(double height, ElementId plate) {
     Storey nearest = null;
     for (Storey storey : takeoff.building().storeys()) {
@@ -163,7 +179,7 @@ final class PlaceFinder {
     if (nearest != null) {
       return nearest.name();
     }
-    String own = storeyOf.getOrDefault(plate, "");
+    String own = plateStoreys.getOrDefault(plate, "");
     return own.isEmpty() ? storeyUnder(height).map(Storey::name).orElse("") : own;
   }
 

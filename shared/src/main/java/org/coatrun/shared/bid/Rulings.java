@@ -94,7 +94,8 @@ public final class Rulings {
   private static String row(Table601.Rating rating) {
     String reason = rating.reason();
     int colon = reason.indexOf(':');
-    return colon < 0 ? reason : reason.substring(0, colon);
+    String row = colon < 0 ? reason : reason.substring(0, colon);
+    return reason.contains("by footnote a") ? row + ", footnote a" : row;
   }
 
   private Table601.Rating table(Coated item) {

@@ -1,0 +1,121 @@
+package org.coatrun.cli.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.coatrun.cli.input.JobFolder;
+import org.coatrun.shared.bid.Bid;
+import org.coatrun.shared.bid.BidAssembly;
+import org.coatrun.shared.bid.Coatables;
+import org.coatrun.shared.bid.Coated;
+import org.coatrun.shared.bid.RatedLine;
+import org.coatrun.shared.bid.amounts.BidAmounts;
+import org.coatrun.shared.bid.material.WorkFloor;
+import org.coatrun.shared.estimate.Takeoff;
+import org.coatrun.shared.finding.Finding;
+import org.coatrun.shared.listing.Listing;
+import org.coatrun.shared.model.ElementId;
+import org.coatrun.shared.model.Storey;
+
+/** All that a run worked out: the takeoff and, where there is a job, the bid and its amounts. */
+public final class Results {
+
+  private final Takeoff takeoff;
+  private final Optional<Bid> bid;
+  private final Optional<BidAmounts> amounts;
+  private final Map<ElementId, List<Coated>> coated = new LinkedHashMap<>();
+  private final Map<ElementId, RatedLine> rated = new HashMap<>();
+
+  private Results(
+      Takeoff takeoff, Optional<Bid> bid, Optional<BidAmounts> amounts, List<Coated> items) {
+    List<Finding> findings = new ArrayList<>(takeoff.findings());
+    bid.ifPresent(b -> findings.addAll(b.findings()));
+    amounts.ifPresent(a -> findings.addAll(a.findings()));
+    this.takeoff =
+        new Takeoff(
+            takeoff.building(), takeoff.members(), takeoff.decks(), findings, takeoff.surfaces());
+    this.bid = bid;
+    this.amounts = amounts;
+    items.forEach(item -> coated.computeIfAbsent(item.id(), k -> new ArrayList<>()).add(item));
+    bid.ifPresent(b -> b.lines().forEach(line -> rated.putIfAbsent(line.item().id(), line)));
+  }
+
+  /** Surfaces and places alone: without a job nothing says how long anything has to hold. */
+  public static Results of(Takeoff takeoff) {
+    return new Results(takeoff, Optional.empty(), Optional.empty(), Coatables.of(takeoff));
+  }
+
+  /** Hours, thickness and amounts by a job. */
+  public static Results of(Takeoff takeoff, JobFolder folder) {
+    BidAssembly assembly = BidAssembly.on(takeoff, folder.job(), folder.listings());
+    Bid bid = assembly.bid(folder.job(), folder.listings());
+    BidAmounts amounts =
+        BidAmounts.of(
+            job -> job == folder.job() ? bid.lines() : assembly.bid(job, folder.listings()).lines(),
+            folder.job(),
+            floors(takeoff),
+            folder.temperatures());
+    List<Coated> items = bid.lines().stream().map(RatedLine::item).toList();
+    return new Results(takeoff, Optional.of(bid), Optional.of(amounts), items);
+  }
+
+  private static List<WorkFloor> floors(Takeoff takeoff) {
+    return takeoff.building().storeys().stream()
+        .sorted(Comparator.comparing(Storey::elevation))
+        .map(s -> new WorkFloor(s.name(), Optional.of(s.elevation()), Optional.empty()))
+        .toList();
+  }
+
+  /** The takeoff; its findings are all findings of the run. */
+  public Takeoff takeoff() {
+    return takeoff;
+  }
+
+  /** Hours and thickness, where there is a job. */
+  public Optional<Bid> bid() {
+    return bid;
+  }
+
+  /** Material, labour, money, programme and inspection, where there is a job. */
+  public Optional<BidAmounts> amounts() {
+    return amounts;
+  }
+
+  /**
+   * An element as the bid sees it, in a piece for each floor that it is sprayed from; none where it
+   * has no face to coat.
+   */
+  public List<Coated> coated(ElementId id) {
+    return coated.getOrDefault(id, List.of());
+  }
+
+  /** All that may be coated, in pieces. */
+  public List<Coated> coated() {
+    return coated.values().stream().flatMap(List::stream).toList();
+  }
+
+  /** The hours and thickness of an element, those of its lowest piece; empty without a job. */
+  public Optional<RatedLine> rated(ElementId id) {
+    return Optional.ofNullable(rated.get(id));
+  }
+
+  /** What every output says about its limits, and that a listing is invented where one is. */
+  public List<String> cautions() {
+    List<String> all = new ArrayList<>(Cautions.ALL);
+    if (bid.map(Bid::usesDemonstration).orElse(false)) {
+      all.add(0, Listing.DEMONSTRATION);
+    }
+    return List.copyOf(all);
+  }
+
+  /** What the numbers mean and what decided them. */
+  public List<String> basis() {
+    List<String> all = new ArrayList<>(Basis.LINES);
+    all.addAll(BidBasis.of(this));
+    return List.copyOf(all);
+  }
+}
