@@ -55,7 +55,10 @@ public final class Results {
     Bid bid = assembly.bid(folder.job(), folder.listings());
     BidAmounts amounts =
         BidAmounts.of(
-            job -> job == folder.job() ? bid.lines() : assembly.bid(job, folder.listings()).lines(),
+            job ->
+                job.equals(folder.job())
+                    ? bid.lines()
+                    : assembly.bid(job, folder.listings()).lines(),
             folder.job(),
             floors(takeoff),
             folder.temperatures());

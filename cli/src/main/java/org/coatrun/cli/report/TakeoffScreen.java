@@ -20,13 +20,11 @@ public final class TakeoffScreen {
   private static final String NO_SECTION = "(no section name)";
 
   private final PrintWriter out;
-  private final Results results;
   private final Takeoff takeoff;
   private final UnitSystem units;
 
   private TakeoffScreen(PrintWriter out, Results results, UnitSystem units) {
     this.out = out;
-    this.results = results;
     this.takeoff = results.takeoff();
     this.units = units;
   }
