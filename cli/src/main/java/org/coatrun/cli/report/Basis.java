@@ -31,6 +31,13 @@ public final class Basis {
               + " for a thickness t, so that coating_offset_m2_per_m = heated_perimeter_m + k *"
               + " 0.0254; exact while the coats of facing sides do not meet and fillets are not"
               + " filled.",
+          "flute_voids_m3: voids over the member in decks whose flutes run across it: from its open"
+              + " flange up to the soffit where flutes are drawn; where a deck is drawn flat, by the"
+              + " job file's deck profile, the flutes taken to run across the members that carry"
+              + " most of the deck (common practice).",
+          "soffit_plan_m2 and soffit_m2 of deck: its underside seen square to it, and its faces as"
+              + " drawn, whatever covers them; where flutes is flat, the sheet is the plan times the"
+              + " developed factor of the job file's deck profile.",
           "section_factor_per_m: heated perimeter over area of steel, Hp/A, in 1/m.",
           "w_over_d: weight per length over heated perimeter in lb/ft/in; W is the nominal weight"
               + " where the designation states one, else the area of steel at 490 lb/ft3.",

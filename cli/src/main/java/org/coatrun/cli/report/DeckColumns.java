@@ -2,7 +2,9 @@ package org.coatrun.cli.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.coatrun.shared.estimate.DeckLine;
+import org.coatrun.shared.surface.SoffitMeasure;
 
 /** The columns of decks.csv. */
 final class DeckColumns {
@@ -24,8 +26,15 @@ final class DeckColumns {
     columns.addAll(QuantityColumns.ledger());
     columns.addAll(QuantityColumns.verdict());
     columns.addAll(QuantityColumns.covers(sources));
+    columns.add(soffit("soffit_plan_m2", s -> Rounded.fine(s.plan().squareMetres())));
+    columns.add(soffit("soffit_m2", s -> Rounded.fine(s.drawn().squareMetres())));
+    columns.add(soffit("flutes", s -> s.fluted() ? "drawn" : "flat"));
     columns.add(QuantityColumns.volume());
     columns.add(QuantityColumns.file(sources));
     return List.copyOf(columns);
+  }
+
+  private static Column<DeckLine> soffit(String name, Function<SoffitMeasure, Object> value) {
+    return QuantityColumns.measured(name, q -> q.soffit().map(value).orElse(null));
   }
 }

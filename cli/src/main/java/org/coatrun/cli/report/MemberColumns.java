@@ -48,6 +48,9 @@ final class MemberColumns {
     columns.add(section("perimeter_basis", s -> Words.of(s.basis())));
     columns.add(section("steel_area_m2", s -> Rounded.fine(s.steel().squareMetres())));
     columns.add(section("coating_corner_factor", s -> Rounded.plain(s.cornerFactor())));
+    columns.add(
+        QuantityColumns.measured(
+            "flute_voids_m3", q -> Rounded.fine(q.fluteVolume().cubicMetres())));
     columns.add(QuantityColumns.measured("weight_source", q -> weightSource(q.weight())));
     columns.add(QuantityColumns.volume());
     columns.add(Column.of("substance", line -> line.member().classification().substance().word()));

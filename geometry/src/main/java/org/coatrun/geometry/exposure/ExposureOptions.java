@@ -11,8 +11,19 @@ import org.coatrun.shared.units.Length;
  */
 public record ExposureOptions(Length contactGap, Area holeMouth) {
 
-  /** 5 mm between faces and 0.01 m² for holes: common practice. */
+  public ExposureOptions {
+    if (!(contactGap.metres() >= 0) || !(holeMouth.squareMetres() >= 0)) {
+      throw new IllegalArgumentException("a contact gap and a hole's mouth are not negative");
+    }
+  }
+
+  /** 5 mm between faces and 15 in² (97 cm²) for holes: common practice. */
   public static ExposureOptions defaults() {
-    return new ExposureOptions(Length.ofMillimetres(5), Area.ofSquareMetres(0.01));
+    return new ExposureOptions(Length.ofMillimetres(5), Area.ofSquareInches(15));
+  }
+
+  /** As the job file states them. */
+  public static ExposureOptions of(org.coatrun.shared.job.Exposure job) {
+    return new ExposureOptions(job.contactGap(), job.holeThreshold());
   }
 }

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.coatrun.geometry.build.Run;
+import org.coatrun.geometry.deck.FluteVoids;
 import org.coatrun.geometry.exposure.Axis;
 import org.coatrun.geometry.exposure.Covering;
 import org.coatrun.geometry.exposure.Exposure;
+import org.coatrun.geometry.exposure.Thing;
 import org.coatrun.geometry.section.CoatFactors;
 import org.coatrun.geometry.section.Sections;
 import org.coatrun.geometry.solid.Box;
@@ -16,6 +18,7 @@ import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.finding.FindingCode;
 import org.coatrun.shared.finding.SurfaceFinding;
 import org.coatrun.shared.model.Building;
+import org.coatrun.shared.model.Deck;
 import org.coatrun.shared.model.Element;
 import org.coatrun.shared.model.Member;
 import org.coatrun.shared.surface.Measurement;
@@ -35,6 +38,7 @@ final class ElementTakeoff {
 
   private final Building building;
   private final SurfaceOptions options;
+  private final FluteVoids flutes = new FluteVoids();
   private final CoatFactors coats = new CoatFactors();
 
   ElementTakeoff(Building building, SurfaceOptions options) {
@@ -48,9 +52,9 @@ final class ElementTakeoff {
     }
     Things.Result.Made made = (Things.Result.Made) result;
     try {
-      Exposure exposure =
-          new Covering(options.exposure(), kernel).of(made.thing(), neighbours.of(made.thing()));
-      return measured(made, exposure, kernel);
+      List<Thing> near = neighbours.of(made.thing());
+      Exposure exposure = new Covering(options.exposure(), kernel).of(made.thing(), near);
+      return measured(made, exposure, near, kernel);
     } catch (IllegalArgumentException | ArithmeticException | TopologyException e) {
       return unresolved(
           made.element(),
@@ -60,7 +64,8 @@ final class ElementTakeoff {
     }
   }
 
-  private Outcome measured(Things.Result.Made made, Exposure exposure, Kernel kernel) {
+  private Outcome measured(
+      Things.Result.Made made, Exposure exposure, List<Thing> near, Kernel kernel) {
     var findings = new ArrayList<Finding>();
     Element element = made.element();
     made.notes().forEach(n -> findings.add(finding(element, n.code(), n.sentence())));
@@ -83,7 +88,9 @@ final class ElementTakeoff {
             Volume.ofCubicMetres(made.volume()),
             exposure.ledger(),
             section,
-            exposure.covers());
+            exposure.covers(),
+            flutes.of(exposure, near, kernel),
+            element instanceof Deck ? Optional.of(flutes.measure(made.thing())) : Optional.empty());
     return new Outcome(m, findings);
   }
 

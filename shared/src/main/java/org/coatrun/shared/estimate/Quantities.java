@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coatrun.shared.surface.Cover;
+import org.coatrun.shared.surface.FluteVoid;
 import org.coatrun.shared.surface.SectionMeasure;
+import org.coatrun.shared.surface.SoffitMeasure;
 import org.coatrun.shared.surface.SurfaceLedger;
 import org.coatrun.shared.units.Length;
 import org.coatrun.shared.units.SectionFactor;
@@ -16,6 +18,8 @@ import org.coatrun.shared.units.Volume;
  * @param weight empty where the body is not steel alone, as of a slab on deck
  * @param section empty for plates, decks and shapes without an axis
  * @param covers what covers it, sorted by element
+ * @param fluteVoids voids over it in decks whose flutes run across it, sorted by deck
+ * @param soffit of a deck its underside
  */
 public record Quantities(
     Length length,
@@ -23,10 +27,13 @@ public record Quantities(
     Optional<Weight> weight,
     SurfaceLedger ledger,
     Optional<SectionMeasure> section,
-    List<Cover> covers) {
+    List<Cover> covers,
+    List<FluteVoid> fluteVoids,
+    Optional<SoffitMeasure> soffit) {
 
   public Quantities {
     covers = List.copyOf(covers);
+    fluteVoids = List.copyOf(fluteVoids);
   }
 
   /**
@@ -55,5 +62,11 @@ public record Quantities(
             .flatMap(Weight::nominal)
             .map(w -> w.poundsPerFoot() / heatedInches)
             .orElseGet(() -> factor.get().weightOverPerimeter()));
+  }
+
+  /** Volume of all flute voids over it. */
+  public Volume fluteVolume() {
+    return Volume.ofCubicMetres(
+        fluteVoids.stream().mapToDouble(v -> v.volume().cubicMetres()).sum());
   }
 }

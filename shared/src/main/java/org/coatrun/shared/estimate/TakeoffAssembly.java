@@ -117,7 +117,14 @@ public final class TakeoffAssembly {
     if (measurement instanceof Measurement.Measured m) {
       return new Outcome.Counted(
           new Quantities(
-              m.length(), m.volume(), weight.apply(m), m.ledger(), m.section(), m.covers()));
+              m.length(),
+              m.volume(),
+              weight.apply(m),
+              m.ledger(),
+              m.section(),
+              m.covers(),
+              m.fluteVoids(),
+              m.soffit()));
     }
     if (measurement instanceof Measurement.Unresolved u) {
       return new Outcome.Unresolved(u.code(), u.sentence());

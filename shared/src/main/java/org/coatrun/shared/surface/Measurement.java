@@ -19,6 +19,8 @@ public sealed interface Measurement {
    * @param volume of the steel
    * @param section empty for plates and shapes without an axis
    * @param covers what covers it, sorted by element
+   * @param fluteVoids voids over it in decks whose flutes run across it, sorted by deck
+   * @param soffit of a deck its underside; empty for anything else
    */
   record Measured(
       ElementId id,
@@ -26,10 +28,29 @@ public sealed interface Measurement {
       Volume volume,
       SurfaceLedger ledger,
       Optional<SectionMeasure> section,
-      List<Cover> covers)
+      List<Cover> covers,
+      List<FluteVoid> fluteVoids,
+      Optional<SoffitMeasure> soffit)
       implements Measurement {
     public Measured {
       covers = List.copyOf(covers);
+      fluteVoids = List.copyOf(fluteVoids);
+    }
+
+    /** Without a word of deck. */
+    public Measured(
+        ElementId id,
+        Length length,
+        Volume volume,
+        SurfaceLedger ledger,
+        Optional<SectionMeasure> section,
+        List<Cover> covers) {
+      this(id, length, volume, ledger, section, covers, List.of(), Optional.empty());
+    }
+
+    /** The same with other flute voids. */
+    public Measured with(List<FluteVoid> voids) {
+      return new Measured(id, length, volume, ledger, section, covers, voids, soffit);
     }
   }
 
