@@ -46,6 +46,7 @@ final class MemberColumns {
     columns.add(section("coating_offset_m2_per_m", MemberColumns::coatContour));
     columns.add(section("perimeter_m", s -> Rounded.plain(s.outline().metres())));
     columns.add(section("perimeter_basis", s -> Words.of(s.basis())));
+    columns.add(section("section_along", s -> s.varies() ? "least favourable" : "even"));
     columns.add(section("steel_area_m2", s -> Rounded.fine(s.steel().squareMetres())));
     columns.add(section("coating_corner_factor", s -> Rounded.plain(s.cornerFactor())));
     columns.add(

@@ -5,10 +5,8 @@ import java.util.Optional;
 import org.coatrun.geometry.build.Run;
 import org.coatrun.geometry.exposure.Axis;
 import org.coatrun.geometry.exposure.Exposure;
-import org.coatrun.geometry.exposure.Thing;
 import org.coatrun.geometry.profile.SectionOutline;
 import org.coatrun.geometry.solid.Kernel;
-import org.coatrun.geometry.solid.Plane;
 import org.coatrun.shared.surface.SectionMeasure;
 import org.coatrun.shared.units.Area;
 import org.coatrun.shared.units.Length;
@@ -20,11 +18,12 @@ import org.locationtech.jts.geom.Geometry;
  * <p>The heated perimeter is the one that at least a quarter of the length reaches, measured over
  * stretches of 1.5 m or more: a short covered or uncovered piece does not decide. Where the model
  * draws the profile, area and contour are the profile's own; else area and contour come from
- * slices. A tapered member is taken where heated perimeter over area is greatest.
+ * slices. A member whose section changes is taken where contour over area is greatest, and it is
+ * said so: at the less favourable end of a drawn taper, else at one of seven stations, of which the
+ * least favourable is passed over, since it may stand in a hole or a cope.
  */
 public final class Sections {
 
-  private static final double[] STATIONS = {0.13, 0.29, 0.37, 0.5, 0.61, 0.73, 0.87};
   private static final Length REFERENCE = SectionMeasure.COAT_REFERENCE;
   private static final double SAME = 1e-6;
 
@@ -47,19 +46,30 @@ public final class Sections {
     double share = Math.min(1, heated / contour);
     double corner = cornerFactor(exposure, axis.get(), heated, coats, kernel);
     if (run.isPresent()) {
-      return Optional.of(drawn(worst(run.get()), share, box, corner));
+      return Optional.of(drawn(run.get(), share, box, corner));
     }
-    double steel = steel(exposure, axis.get(), kernel);
+    return sliced(Stations.of(exposure, axis.get(), kernel), contour, share, box, corner);
+  }
+
+  /**
+   * From slices: mean contour and middle area, or the least favourable station's where it differs.
+   */
+  private static Optional<SectionMeasure> sliced(
+      Stations stations, double contour, double share, BoxSides box, double corner) {
+    boolean varies = stations.varies();
+    double steel = varies ? stations.steelAtWorst() : stations.steel();
+    double around = varies ? stations.contourAtWorst() : contour;
     return steel > 0
         ? Optional.of(
             measure(
                 steel,
-                contour,
-                share * contour,
+                around,
+                share * around,
                 box,
                 SectionMeasure.Basis.AS_DRAWN,
                 box.whole(),
-                corner))
+                corner,
+                varies))
         : Optional.empty();
   }
 
@@ -68,15 +78,15 @@ public final class Sections {
       Exposure exposure, Axis axis, double heated, CoatFactors coats, Kernel kernel) {
     Trace nearest = null;
     double station = 0;
-    for (double s : STATIONS) {
-      Trace trace = Trace.of(exposure, axis.at(axis.low() + s * axis.length()));
+    for (double s : Stations.PLACES) {
+      Trace trace = Trace.exposed(exposure, axis.at(axis.low() + s * axis.length()));
       double apart = Math.abs(trace.length() - heated);
       if (nearest == null || apart < Math.abs(nearest.length() - heated) - SAME) {
         nearest = trace;
         station = s;
       }
     }
-    Geometry steel = slice(exposure, axis, station, kernel);
+    Geometry steel = Stations.slice(exposure, axis, station, kernel);
     return coats.of(nearest, steel, REFERENCE.metres(), kernel);
   }
 
@@ -86,10 +96,18 @@ public final class Sections {
     return b > a ? run.end() : run.start();
   }
 
-  private static SectionMeasure drawn(SectionOutline o, double share, BoxSides box, double corner) {
+  private static SectionMeasure drawn(Run run, double share, BoxSides box, double corner) {
+    SectionOutline o = worst(run);
     double contour = o.outerPerimeter();
     return measure(
-        o.area(), contour, share * contour, box, o.basis(), o.bounds().perimeter(), corner);
+        o.area(),
+        contour,
+        share * contour,
+        box,
+        o.basis(),
+        o.bounds().perimeter(),
+        corner,
+        run.tapered());
   }
 
   private static SectionMeasure measure(
@@ -99,7 +117,8 @@ public final class Sections {
       BoxSides box,
       SectionMeasure.Basis basis,
       double boxLength,
-      double corner) {
+      double corner,
+      boolean varies) {
     double open = box.whole() > 0 ? Math.min(1, box.heated() / box.whole()) : 1;
     return new SectionMeasure(
         Area.ofSquareMetres(steel),
@@ -108,24 +127,11 @@ public final class Sections {
         Length.ofMetres(boxLength),
         Length.ofMetres(open * boxLength),
         basis,
-        corner);
+        corner,
+        varies);
   }
 
-  private static double steel(Exposure exposure, Axis axis, Kernel kernel) {
-    double[] areas = new double[STATIONS.length];
-    for (int i = 0; i < areas.length; i++) {
-      areas[i] = slice(exposure, axis, STATIONS[i], kernel).getArea();
-    }
-    return quantile(areas, 0.5);
-  }
-
-  private static Geometry slice(Exposure exposure, Axis axis, double station, Kernel kernel) {
-    Thing thing = exposure.thing();
-    Plane across = axis.at(axis.low() + station * axis.length());
-    return thing.originals().fill(kernel, across, 1, thing.bounds(), null);
-  }
-
-  private static double quantile(double[] values, double share) {
+  static double quantile(double[] values, double share) {
     double[] sorted = values.clone();
     Arrays.sort(sorted);
     return sorted[(int) Math.min(sorted.length - 1L, Math.round(share * (sorted.length - 1)))];

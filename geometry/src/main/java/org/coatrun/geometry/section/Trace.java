@@ -3,6 +3,7 @@ package org.coatrun.geometry.section;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 import org.coatrun.geometry.exposure.CoveredPatch;
 import org.coatrun.geometry.exposure.Exposure;
 import org.coatrun.geometry.solid.Plane;
@@ -12,8 +13,8 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * The exposed contour where a plane cuts across a member: straight pieces with the steel on their
- * left, in the plane's own axes.
+ * The contour, or its exposed part, where a plane cuts across a member: straight pieces with the
+ * steel on their left, in the plane's own axes.
  *
  * @param pieces in the order of the member's patches
  */
@@ -45,11 +46,23 @@ record Trace(List<Piece> pieces) {
   }
 
   /** The exposed sides of a member where the plane cuts them. */
-  static Trace of(Exposure exposure, Plane across) {
+  static Trace exposed(Exposure exposure, Plane across) {
+    return of(exposure, across, CoveredPatch::rest);
+  }
+
+  /** All sides of a member where the plane cuts them, covered or not. */
+  static Trace whole(Exposure exposure, Plane across) {
+    return of(exposure, across, p -> p.patch().region());
+  }
+
+  private static Trace of(Exposure exposure, Plane across, Function<CoveredPatch, Geometry> part) {
     List<Piece> out = new ArrayList<>();
     for (CoveredPatch p : exposure.patches()) {
-      if (p.use() == CoveredPatch.Use.SIDE && !p.rest().isEmpty()) {
-        add(p, across, out);
+      if (p.use() == CoveredPatch.Use.SIDE) {
+        Geometry g = part.apply(p);
+        if (!g.isEmpty()) {
+          add(p, g, across, out);
+        }
       }
     }
     return new Trace(List.copyOf(out));
@@ -65,7 +78,7 @@ record Trace(List<Piece> pieces) {
     return pieces.stream().mapToDouble(p -> p.length() * p.stretch()).sum();
   }
 
-  private static void add(CoveredPatch patch, Plane across, List<Piece> out) {
+  private static void add(CoveredPatch patch, Geometry g, Plane across, List<Piece> out) {
     Plane p = patch.patch().plane();
     double au = across.nx() * p.ux() + across.ny() * p.uy() + across.nz() * p.uz();
     double av = across.nx() * p.vx() + across.ny() * p.vy() + across.nz() * p.vz();
@@ -74,7 +87,7 @@ record Trace(List<Piece> pieces) {
       return;
     }
     double c = p.offset() * across.dot(p) - across.offset();
-    double[] at = crossings(patch.rest(), au, av, c, slope);
+    double[] at = crossings(g, au, av, c, slope);
     // the foot of the plane's origin on the line, and the line's direction
     double fu = -c * au / (slope * slope);
     double fv = -c * av / (slope * slope);

@@ -16,6 +16,8 @@ import org.coatrun.shared.units.Length;
  *     of thickness t, round at convex corners, has more than heated · t there and less at concave
  *     ones. Found at {@link #COAT_REFERENCE}; exact at other thicknesses while the coats of facing
  *     sides do not meet and fillets are not filled
+ * @param varies whether the section changes along the member; then area and contour are those where
+ *     contour over area is greatest: the least favourable
  */
 public record SectionMeasure(
     Area steel,
@@ -24,7 +26,8 @@ public record SectionMeasure(
     Length box,
     Length boxHeated,
     Basis basis,
-    double cornerFactor) {
+    double cornerFactor,
+    boolean varies) {
 
   /** The thickness that the coat's own volume is stated at: 1 in. */
   public static final Length COAT_REFERENCE = Length.ofInches(1);

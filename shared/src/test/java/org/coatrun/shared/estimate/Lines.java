@@ -107,7 +107,8 @@ final class Lines {
                 Length.ofMetres(0.5),
                 Length.ofMetres(0.4),
                 SectionMeasure.Basis.SHARP,
-                0)),
+                0,
+                false)),
         List.of());
   }
 }

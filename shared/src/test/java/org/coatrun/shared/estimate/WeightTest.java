@@ -74,6 +74,7 @@ class WeightTest {
                 Length.ofMetres(1),
                 Length.ofMetres(1),
                 SectionMeasure.Basis.SHARP,
-                0)));
+                0,
+                false)));
   }
 }
