@@ -66,7 +66,7 @@ final class TakeoffCommand extends Subcommand {
     try (OutputFolder folder = OutputFolder.open(out)) {
       Building building = models.read(Progress.on(err()));
       List<ElementMesh> meshes = Collections.synchronizedList(new ArrayList<>());
-      Results results = results(building, measure(building, exposure(job), meshes), job);
+      Results results = results(building, measure(building, options(job), meshes), job);
       Takeoff takeoff = results.takeoff();
       TakeoffFiles.write(folder, results);
       if (isDrawn(building)) {
@@ -97,15 +97,21 @@ final class TakeoffCommand extends Subcommand {
     return job.map(j -> Results.of(takeoff, j)).orElseGet(() -> Results.of(takeoff));
   }
 
-  /** When faces count as covered and holes as small, by the job or by default. */
-  private static ExposureOptions exposure(Optional<JobFolder> job) {
-    return job.map(j -> j.job().exposure())
-        .map(e -> new ExposureOptions(e.contactGap(), e.holeThreshold()))
-        .orElseGet(ExposureOptions::defaults);
+  /**
+   * When faces count as covered, holes as small, and what deck is like, by the job or by default.
+   */
+  private static SurfaceOptions options(Optional<JobFolder> job) {
+    return job.map(JobFolder::job)
+        .map(
+            j ->
+                SurfaceOptions.defaults()
+                    .withExposure(ExposureOptions.of(j.exposure()))
+                    .withDeck(j.deck().profile()))
+        .orElseGet(SurfaceOptions::defaults);
   }
 
-  private Surfaces measure(Building building, ExposureOptions exposure, List<ElementMesh> meshes) {
-    SurfaceOptions options = SurfaceOptions.defaults().withExposure(exposure);
+  private Surfaces measure(Building building, SurfaceOptions given, List<ElementMesh> meshes) {
+    SurfaceOptions options = given;
     if (isDrawn(building)) {
       options = options.withMeshes(meshes::add);
     }
