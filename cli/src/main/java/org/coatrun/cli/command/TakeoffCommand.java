@@ -36,7 +36,8 @@ import picocli.CommandLine.Option;
       "",
       "Writes members.csv, decks.csv, findings.csv, takeoff.json, basis.txt and report.html, a page"
           + " to look at, all of them or none, and shows the steel by storey and section.",
-      "With --job also the hours of each element, its thickness and what decided them.",
+      "With --job also the hours of each element, its thickness and what decided them, and"
+          + " material.csv, programme.csv and inspection.csv, the field sheet.",
       ""
     })
 final class TakeoffCommand extends Subcommand {

@@ -24,11 +24,9 @@ final class AmountFiles {
     folder.write(
         "programme.csv",
         out ->
-            CsvTable.write(
-                out, ProgrammeColumns.DAYS, ProgrammeColumns.days(amounts.programme())));
+            CsvTable.write(out, ProgrammeColumns.DAYS, ProgrammeColumns.days(amounts.programme())));
     folder.write(
         "inspection.csv",
-        out ->
-            CsvTable.write(out, InspectionColumns.sheet(units), amounts.inspection().rows()));
+        out -> CsvTable.write(out, InspectionColumns.sheet(units), amounts.inspection().rows()));
   }
 }

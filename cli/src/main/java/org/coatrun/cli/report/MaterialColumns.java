@@ -55,7 +55,6 @@ final class MaterialColumns {
   }
 
   private static Row row(BidAmounts amounts, String by, String name, MaterialSum sum) {
-    return new Row(
-        by, name, sum, Bags.exact(sum.sprayed(), amounts.order().theoreticalYield()));
+    return new Row(by, name, sum, Bags.exact(sum.sprayed(), amounts.order().theoreticalYield()));
   }
 }

@@ -52,8 +52,7 @@ final class ProgrammeColumns {
     for (Delivery d : plan.deliveries()) {
       if (d.day() < 1) {
         stock += d.bags();
-        days.add(
-            new WorkDay(d.day(), d.date(), List.of(), 0, 0, d.bags(), d.trucks(), stock));
+        days.add(new WorkDay(d.day(), d.date(), List.of(), 0, 0, d.bags(), d.trucks(), stock));
       }
     }
     days.addAll(plan.days());

@@ -1,7 +1,6 @@
 package org.coatrun.cli.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,12 +13,11 @@ import org.coatrun.shared.bid.Coatables;
 import org.coatrun.shared.bid.Coated;
 import org.coatrun.shared.bid.RatedLine;
 import org.coatrun.shared.bid.amounts.BidAmounts;
-import org.coatrun.shared.bid.material.WorkFloor;
+import org.coatrun.shared.bid.material.WorkFloors;
 import org.coatrun.shared.estimate.Takeoff;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.listing.Listing;
 import org.coatrun.shared.model.ElementId;
-import org.coatrun.shared.model.Storey;
 
 /** All that a run worked out: the takeoff and, where there is a job, the bid and its amounts. */
 public final class Results {
@@ -60,17 +58,10 @@ public final class Results {
                     ? bid.lines()
                     : assembly.bid(job, folder.listings()).lines(),
             folder.job(),
-            floors(takeoff),
+            WorkFloors.of(takeoff.building().storeys(), bid.lines()),
             folder.temperatures());
     List<Coated> items = bid.lines().stream().map(RatedLine::item).toList();
     return new Results(takeoff, Optional.of(bid), Optional.of(amounts), items);
-  }
-
-  private static List<WorkFloor> floors(Takeoff takeoff) {
-    return takeoff.building().storeys().stream()
-        .sorted(Comparator.comparing(Storey::elevation))
-        .map(s -> new WorkFloor(s.name(), Optional.of(s.elevation()), Optional.empty()))
-        .toList();
   }
 
   /** The takeoff; its findings are all findings of the run. */

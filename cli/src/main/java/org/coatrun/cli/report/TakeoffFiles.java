@@ -10,7 +10,8 @@ public final class TakeoffFiles {
   private TakeoffFiles() {}
 
   /**
-   * Writes members.csv, decks.csv, findings.csv, takeoff.json and basis.txt.
+   * Writes members.csv, decks.csv, findings.csv, takeoff.json and basis.txt; with a job also
+   * material.csv, programme.csv and inspection.csv.
    *
    * @throws CommandFailure where one cannot be written
    */
@@ -24,6 +25,9 @@ public final class TakeoffFiles {
         "decks.csv", out -> CsvTable.write(out, DeckColumns.of(sources, results), takeoff.decks()));
     folder.write(
         "findings.csv", out -> CsvTable.write(out, FindingColumns.ALL, takeoff.findings()));
+    if (results.amounts().isPresent()) {
+      AmountFiles.write(folder, results.amounts().get(), results.bid().orElseThrow().job().units());
+    }
     folder.write("takeoff.json", out -> TakeoffJson.write(out, results));
     folder.write("basis.txt", out -> Basis.write(out, results));
   }

@@ -66,6 +66,11 @@ final class TakeoffJson {
       sums("members_by_rule", "rule", sums.byRule(takeoff.members()));
       sums("decks_by_rule", "rule", sums.byRule(takeoff.decks()));
     }
+    if (results.amounts().isPresent()) {
+      json.writeObjectFieldStart("bid");
+      AmountsJson.write(json, results.amounts().get());
+      json.writeEndObject();
+    }
     rows("members", MemberColumns.of(sources, results), takeoff.members());
     rows("decks", DeckColumns.of(sources, results), takeoff.decks());
     rows("findings", FindingColumns.ALL, takeoff.findings());

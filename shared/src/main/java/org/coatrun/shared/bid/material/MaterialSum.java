@@ -8,7 +8,7 @@ import org.coatrun.shared.units.Volume;
  * A sum of lines. Sums of sums equal the sum of all lines to the last digit, in any order (see
  * {@link Grid}); nothing is rounded before bags are made whole.
  *
- * @param elements how many lines were summed
+ * @param elements lines that were summed; a member that is sprayed from two floors is on two
  * @param byOffset true volumes, and area by thickness where corners are not known
  * @param sprayed in place and lost
  */
