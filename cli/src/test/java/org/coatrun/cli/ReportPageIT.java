@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.coatrun.cli.browser.Browser;
@@ -51,8 +52,8 @@ class ReportPageIT {
     Set<String> drawn = new TreeSet<>();
     page.evaluate(
             "[...new Set(coatrun.geometry.parts.map(p =>"
-                + " coatrun.data.elements[p.element]))].filter(e => e.kind === 'member' && e.status"
-                + " === 'counted').map(e => String(e.step))")
+                + " coatrun.model.elements[p.element]))].filter(e => e.kind === 'member' &&"
+                + " e.status === 'counted').map(e => String(e.step))")
         .forEach(step -> drawn.add(step.asText()));
     Set<String> counted = new TreeSet<>();
     for (JsonNode member : demo.takeoff().path("members")) {
@@ -77,7 +78,7 @@ class ReportPageIT {
   void showsTheNumbersOfAMemberThatIsClicked() {
     JsonNode beam = demo.member(BEAM);
     search(beam.path("guid").asText());
-    page.set("#concrete", "false");
+    page.set("#surroundings", "off");
     clickOn(beam);
 
     page.until("document.querySelector('#detail h2').innerText.startsWith('" + BEAM + "')");
@@ -88,7 +89,8 @@ class ReportPageIT {
         .contains("%.2f m²".formatted(beam.path("exposed_m2").asDouble()))
         .contains("%.3f m".formatted(beam.path("length_m").asDouble()))
         .contains("%.1f 1/m".formatted(beam.path("section_factor_per_m").asDouble()))
-        .contains("Covered by");
+        .contains("Covered by")
+        .doesNotContain("null");
     assertThat(page.text("tr[aria-selected='true']")).contains(BEAM);
   }
 
@@ -145,10 +147,53 @@ class ReportPageIT {
   }
 
   @Test
+  void sumsOfSeveralChosenOnesStandUnderTheTotal() {
+    List<String> marks = List.of("G3-D4", "G5-D2", "B5-B1-2");
+    double exposed = 0;
+    page.click("#several");
+    for (String mark : marks) {
+      exposed += demo.member(mark).path("exposed_m2").asDouble();
+      search(demo.member(mark).path("guid").asText());
+      page.evaluate("document.querySelector('#list tbody tr').click()");
+    }
+    search("");
+    assertThat(page.text("#list tfoot tr:last-child")).contains("Chosen: 3");
+    assertThat(total("exposed", 2)).isCloseTo(exposed, within(0.005));
+    page.click("#isolate");
+    assertThat(
+            page.evaluate(
+                    "coatrun.model.elements.filter(e => e.kind === 'member' &&"
+                        + " coatrun.model.visible(e)).length")
+                .asInt())
+        .isBetween(3, 60);
+  }
+
+  @Test
+  void aFindingLeadsToItsElement() {
+    page.click("#tab-findings");
+    assertThat(page.count("#list tbody tr")).isEqualTo(demo.takeoff().path("findings").size());
+    int named =
+        page.evaluate("coatrun.data.findings.findIndex(f => f.element !== undefined)").asInt();
+    page.set("#search", "");
+    page.click("#list tbody tr:nth-child(" + (named + 1) + ") td");
+    assertThat(page.evaluate("coatrun.model.last.n"))
+        .isEqualTo(page.evaluate("coatrun.data.findings[" + named + "].element"));
+    assertThat(page.text("#detail")).contains("Findings");
+  }
+
+  @Test
+  void theCutTakesAPartOfTheModelAway() throws IOException {
+    BufferedImage whole = view();
+    page.set("#cut-axis", "z");
+    page.set("#cut", "300");
+    assertThat(difference(whole, view())).isGreaterThan(0.01);
+  }
+
+  @Test
   void aLinkBringsBackWhatWasChosen(Browser browser) throws Exception {
     JsonNode beam = demo.member(BEAM);
     search(beam.path("guid").asText());
-    page.click("#list tbody tr");
+    page.click("#list tbody td");
     page.set("#colour", "role");
     page.click("#link");
     String link = page.evaluate("location.hash").asText().substring(1);
@@ -184,16 +229,21 @@ class ReportPageIT {
     JsonNode at =
         page.evaluate(
             "(() => { document.querySelector('#view').scrollIntoView({block: 'center'}); const n ="
-                + " coatrun.data.elements.findIndex(e => e.step === "
+                + " coatrun.model.elements.findIndex(e => e.step === "
                 + member.path("step").asInt()
                 + "); return coatrun.scene.onScreen(n); })()");
     page.clickAt(at.path(0).asDouble(), at.path(1).asDouble());
   }
 
   private double total(String column) {
+    return total(column, 1);
+  }
+
+  private double total(String column, int line) {
     int at =
         page.evaluate("coatrun.table.columns.findIndex(c => c.key === '" + column + "')").asInt();
-    return Double.parseDouble(page.text("#list tfoot tr > :nth-child(" + (at + 1) + ")"));
+    return Double.parseDouble(
+        page.text("#list tfoot tr:nth-child(" + line + ") > :nth-child(" + (at + 1) + ")"));
   }
 
   private BufferedImage view() throws IOException {

@@ -10,6 +10,7 @@ import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.DoubleStream;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
 import org.coatrun.shared.shape.Transform3;
@@ -17,7 +18,7 @@ import org.coatrun.shared.shape.Vec3;
 
 /**
  * Geometry as the page reads it: unique local meshes on 16-bit numbers at 0.5 mm (coarser for
- * meshes beyond 16 m), then instances of them, all little-endian, deflated, base64.
+ * meshes beyond 16 m), welded, then instances of them, all little-endian, deflated, base64.
  *
  * <p>Layout: {@code u32 meshes; each: u32 vertices, u32 triangles, f32 scale, i16 xyz, u16 corners,
  * u8 states, each padded to four bytes; u32 instances; each: u32 mesh, u32 element, f32 × 12 (x, y,
@@ -72,35 +73,40 @@ final class GeometryBlock {
   }
 
   private static byte[] local(PageMesh mesh) {
-    int vertices = mesh.points().length / 3;
+    double[] xyz = inItsFrame(mesh);
+    double most = DoubleStream.of(xyz).map(Math::abs).max().orElse(0);
+    double scale = Math.max(STEP_M, most / Short.MAX_VALUE);
+    WeldedMesh welded = WeldedMesh.of(mesh, xyz, scale);
+    int triangles = welded.states().length;
+    ByteBuffer out =
+        little(
+            12
+                + padded(2 * welded.grid().length)
+                + padded(2 * welded.corners().length)
+                + padded(triangles));
+    out.putInt(welded.grid().length / 3).putInt(triangles).putFloat((float) scale);
+    for (short c : welded.grid()) {
+      out.putShort(c);
+    }
+    pad(out);
+    for (int corner : welded.corners()) {
+      out.putShort((short) corner);
+    }
+    pad(out);
+    out.put(welded.states());
+    return bytes(out.rewind());
+  }
+
+  private static double[] inItsFrame(PageMesh mesh) {
     Transform3 back = mesh.frame().inverse();
-    double[] xyz = new double[3 * vertices];
-    double most = 0;
-    for (int v = 0; v < vertices; v++) {
+    double[] xyz = new double[mesh.points().length];
+    for (int v = 0; v < xyz.length / 3; v++) {
       Vec3 p = back.apply(point(mesh, v));
       xyz[3 * v] = p.x();
       xyz[3 * v + 1] = p.y();
       xyz[3 * v + 2] = p.z();
-      most = Math.max(most, Math.max(Math.abs(p.x()), Math.max(Math.abs(p.y()), Math.abs(p.z()))));
     }
-    double scale = Math.max(STEP_M, most / Short.MAX_VALUE);
-    ByteBuffer out =
-        little(
-            12
-                + padded(6 * vertices)
-                + padded(2 * mesh.corners().length)
-                + padded(mesh.states().length));
-    out.putInt(vertices).putInt(mesh.states().length).putFloat((float) scale);
-    for (double c : xyz) {
-      out.putShort((short) Math.round(c / scale));
-    }
-    pad(out);
-    for (int corner : mesh.corners()) {
-      out.putShort((short) corner);
-    }
-    pad(out);
-    out.put(mesh.states());
-    return bytes(out.rewind());
+    return xyz;
   }
 
   private static byte[] instance(int number, PageMesh mesh) {

@@ -28,11 +28,18 @@ public final class ReportPage {
           "quantity.js",
           "colour.js",
           "geometry.js",
-          "state.js",
+          "shade.js",
           "scene.js",
+          "model.js",
+          "state.js",
           "table.js",
-          "detail.js",
+          "card.js",
+          "filters.js",
           "legend.js",
+          "lists.js",
+          "paper.js",
+          "hand-out.js",
+          "canvas.js",
           "main.js");
 
   private ReportPage() {}
@@ -49,9 +56,9 @@ public final class ReportPage {
     slots.put("style", style);
     slots.put("policy", policy(style, List.of(boot, code)));
     slots.put("licence", escaped(resource("three/LICENSE")));
-    slots.put("data", json(content));
+    slots.put("data", packed(json(content)));
     slots.put("geometry", block.encoded());
-    slots.put("code", Base64.getEncoder().encodeToString(gzip(code)));
+    slots.put("code", packed(code));
     slots.put("boot", boot);
     return fill(resource("page.html"), slots);
   }
@@ -87,7 +94,7 @@ public final class ReportPage {
 
   private static String json(PageContent content) {
     try {
-      return new ObjectMapper().writeValueAsString(content).replace("<", "\\u003c");
+      return new ObjectMapper().writeValueAsString(content);
     } catch (JsonProcessingException e) {
       throw new UncheckedIOException("the page's data cannot be written", e);
     }
@@ -119,6 +126,10 @@ public final class ReportPage {
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("this Java lacks SHA-256", e);
     }
+  }
+
+  private static String packed(String text) {
+    return Base64.getEncoder().encodeToString(gzip(text));
   }
 
   private static byte[] gzip(String text) {

@@ -1,12 +1,16 @@
 package org.coatrun.cli.page;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.coatrun.cli.report.Cautions;
 import org.coatrun.cli.report.Words;
 import org.coatrun.geometry.view.ElementMesh;
@@ -26,39 +30,6 @@ import org.coatrun.shared.surface.SectionMeasure;
 
 /** What the page shows of a takeoff. */
 public final class TakeoffPage {
-
-  private static final List<PageColumn> COLUMNS =
-      List.of(
-          PageColumn.text("storey", "Storey").categories(),
-          PageColumn.text("mark", "Mark"),
-          PageColumn.text("name", "Name"),
-          PageColumn.text("role", "Role").membersOnly().categories(),
-          PageColumn.text("section", "Section").membersOnly(),
-          PageColumn.text("status", "Status").categories("counted", "left out", "unresolved"),
-          PageColumn.text("frame", "Frame")
-              .membersOnly()
-              .categories("primary", "secondary", "unknown"),
-          PageColumn.number("length", "Length", "length").membersOnly().summed(),
-          PageColumn.number("weight", "Weight", "mass").membersOnly().summed(),
-          PageColumn.number("exposed", "Exposed", "area").summed().sequence(),
-          PageColumn.number("covered", "Covered", "area").summed(),
-          PageColumn.number("heated", "Heated perimeter", "perimeter").membersOnly(),
-          PageColumn.number("factor", "Hp/A", "factor").membersOnly().sequence(),
-          PageColumn.number("wd", "W/D, lb/ft/in", "plain").membersOnly(),
-          PageColumn.text("reason", "Reason").sentences(),
-          PageColumn.text("frameReason", "Place in the frame").detailOnly(),
-          PageColumn.number("body", "All faces", "area").detailOnly(),
-          PageColumn.number("inside", "Inside", "area").detailOnly(),
-          PageColumn.number("ends", "Ends", "area").detailOnly(),
-          PageColumn.number("holes", "Small holes", "area").detailOnly(),
-          PageColumn.text("class", "Class in the model").detailOnly(),
-          PageColumn.text("guid", "GlobalId").detailOnly());
-  private static final List<PageColumn> FINDING_COLUMNS =
-      List.of(
-          PageColumn.text("code", "Code"),
-          PageColumn.text("severity", "Severity"),
-          PageColumn.text("sentence", "Finding").sentences(),
-          PageColumn.text("remedy", "What to do").sentences());
 
   private final Takeoff takeoff;
   private final Map<ElementId, Integer> numbers = new HashMap<>();
@@ -84,18 +55,27 @@ public final class TakeoffPage {
   public static String html(
       Takeoff takeoff, List<ElementMesh> meshes, String units, List<String> basis) {
     TakeoffPage page = new TakeoffPage(takeoff);
-    List<PageMesh> drawn =
-        meshes.stream()
-            .filter(m -> page.numbers.containsKey(m.id()))
-            .sorted((a, b) -> a.id().compareTo(b.id()))
-            .map(m -> page.mesh(m))
-            .toList();
+    List<PageMesh> drawn = new ArrayList<>();
+    meshes.stream()
+        .filter(m -> page.numbers.containsKey(m.id()))
+        .sorted(Comparator.comparing(ElementMesh::id))
+        .forEach(m -> drawn.add(page.mesh(m)));
+    Set<ElementId> seen = meshes.stream().map(ElementMesh::id).collect(Collectors.toSet());
+    page.steel()
+        .filter(e -> !seen.contains(e.id()))
+        .forEach(e -> drawn.add(Markers.at(page.numbers.get(e.id()), e)));
     return ReportPage.html(page.content(units, basis), drawn);
+  }
+
+  private Stream<Element> steel() {
+    return Stream.concat(
+        takeoff.building().members().stream(), takeoff.building().decks().stream());
   }
 
   private PageContent content(String units, List<String> basis) {
     Totals members = takeoff.memberTotals();
     String name = takeoff.building().name();
+    List<String> storeys = takeoff.building().storeys().stream().map(Storey::name).toList();
     return new PageContent(
         name.isBlank() ? "Takeoff" : name,
         String.format(
@@ -107,10 +87,10 @@ public final class TakeoffPage {
             takeoff.decks().size(),
             takeoff.findings().size()),
         units,
-        takeoff.building().storeys().stream().map(Storey::name).toList(),
-        COLUMNS,
+        storeys,
+        TakeoffColumns.elements(storeys),
         elements,
-        FINDING_COLUMNS,
+        TakeoffColumns.FINDINGS,
         takeoff.findings().stream().map(this::finding).toList(),
         List.of(),
         List.of(),

@@ -1,3 +1,4 @@
+import { known } from "./dom.js";
 import { formatWithUnit } from "./quantity.js";
 
 /** Ramps fall in lightness in normal vision and in the three kinds of colour blindness. */
@@ -10,7 +11,7 @@ const CATEGORIES = {
   dark: ["#4f6f9b", "#bf6000", "#a969f1", "#80b433", "#eb95b5", "#8fcdff", "#ffd43c", "#b1ffdd"],
 };
 const UNKNOWN = { light: "#b9b9b3", dark: "#5c636a" };
-const QUIET = { light: "#dcdad2", dark: "#3a4148" };
+const QUIET = { light: "#e4e2da", dark: "#333a41" };
 
 export const rgb = (hex) => [1, 3, 5].map((i) => parseInt(hex.slice(i, i + 2), 16));
 
@@ -19,48 +20,77 @@ export const rgb = (hex) => [1, 3, 5].map((i) => parseInt(hex.slice(i, i + 2), 1
  * Categories beyond eight share the last colour but keep their own letter.
  */
 export function scaleFor(column, elements, theme) {
-  const values = elements.filter((e) => e.kind === "member" || e.kind === "deck").map((e) => e[column.key])
-      .filter((v) => v !== null && v !== undefined && v !== "");
-  return column.scale === "sequence" ? sequence(column, values, theme) : categories(column, values, theme);
+  const coated = elements.filter(isSteel);
+  const values = coated.map((e) => e[column.key]).filter(known);
+  const scale = column.scale === "sequence" ? sequence(column, values, theme) : categories(column, values, theme);
+  const missing = coated.length - values.length;
+  if (missing > 0) scale.rows.push({ colour: UNKNOWN[theme], hatch: 0, letter: "–", text: `none (${missing})` });
+  return scale;
 }
 
 function categories(column, values, theme) {
-  const counts = new Map();
-  values.forEach((v) => counts.set(v, (counts.get(v) || 0) + 1));
-  const names = column.order ? column.order.filter((n) => counts.has(n)) : [...counts.keys()];
-  if (!column.order) names.sort((a, b) => (typeof a === "number" ? a - b : String(a).localeCompare(String(b))));
+  const counts = count(values);
+  const names = (column.order || []).filter((n) => counts.has(n));
+  const rest = [...counts.keys()].filter((n) => !names.includes(n));
+  names.push(...rest.sort((a, b) => (typeof a === "number" ? a - b : String(a).localeCompare(String(b), "en", { numeric: true }))));
   const palette = CATEGORIES[theme];
   const index = new Map(names.map((name, i) => [name, i]));
   return {
-    of(element) {
-      const i = index.get(element[column.key]);
+    of: (element) => {
+      const i = isSteel(element) ? index.get(element[column.key]) : undefined;
       return i === undefined ? unknown(element, theme) : { colour: palette[Math.min(i, 7)], hatch: 1 + (i % 8) };
     },
     rows: names.map((name, i) => ({
-      colour: palette[Math.min(i, 7)], hatch: 1 + (i % 8), letter: String.fromCharCode(65 + (i % 26)),
-      text: `${column.kind ? formatWithUnit(name, column.kind) || name : name} (${counts.get(name)})`,
+      colour: palette[Math.min(i, 7)], hatch: 1 + (i % 8), letter: letter(i), value: name,
+      text: `${formatWithUnit(name, column.kind)} (${counts.get(name)})`,
     })),
   };
 }
 
+/** Few sizes get a colour each; many are put into steps of equal width. */
 function sequence(column, values, theme) {
   const ramp = SEQUENCE[theme];
-  let low = Infinity, high = -Infinity;
-  for (const v of values) { low = Math.min(low, v); high = Math.max(high, v); }
-  const span = high > low ? high - low : 1;
-  const step = (v) => Math.max(0, Math.min(ramp.length - 1, Math.floor(((v - low) / span) * ramp.length)));
+  const counts = count(values);
+  if (counts.size === 0) return { of: (e) => unknown(e, theme), rows: [] };
+  const sizes = [...counts.keys()].sort((a, b) => a - b);
+  if (sizes.length <= ramp.length) return few(column, sizes, counts, ramp, theme);
+  const low = sizes[0], span = sizes[sizes.length - 1] - low;
+  const step = (v) => Math.min(ramp.length - 1, Math.floor(((v - low) / span) * ramp.length));
+  const inStep = ramp.map(() => 0);
+  values.forEach((v) => { inStep[step(v)] += 1; });
+  const edge = (i) => formatWithUnit(low + (span * i) / ramp.length, column.kind);
   return {
-    of(element) {
-      const v = element[column.key];
-      return v === null || v === undefined ? unknown(element, theme) : { colour: ramp[step(v)], hatch: 1 + step(v) };
+    of: (e) => (known(e[column.key]) ? { colour: ramp[step(e[column.key])], hatch: 1 + step(e[column.key]) } : unknown(e, theme)),
+    rows: ramp.map((colour, i) => ({ colour, hatch: 1 + i, letter: letter(i), text: `${edge(i)} to ${edge(i + 1)} (${inStep[i]})` })),
+  };
+}
+
+function few(column, sizes, counts, ramp, theme) {
+  const at = sizes.map((v, i) => (sizes.length === 1 ? 3 : Math.round((i * (ramp.length - 1)) / (sizes.length - 1))));
+  const index = new Map(sizes.map((v, i) => [v, at[i]]));
+  return {
+    of: (e) => {
+      const i = index.get(e[column.key]);
+      return i === undefined ? unknown(e, theme) : { colour: ramp[i], hatch: 1 + i };
     },
-    rows: values.length === 0 ? [] : ramp.map((colour, i) => ({
-      colour, hatch: 1 + i, letter: String.fromCharCode(65 + i),
-      text: `${formatWithUnit(low + (span * i) / ramp.length, column.kind)} to ${formatWithUnit(low + (span * (i + 1)) / ramp.length, column.kind)}`,
+    rows: sizes.map((v, i) => ({
+      colour: ramp[at[i]], hatch: 1 + at[i], letter: letter(i), value: v,
+      text: `${formatWithUnit(v, column.kind)} (${counts.get(v)})`,
     })),
   };
 }
 
+function count(values) {
+  const counts = new Map();
+  values.forEach((v) => counts.set(v, (counts.get(v) || 0) + 1));
+  return counts;
+}
+
+const isSteel = (element) => element.kind === "member" || element.kind === "deck";
+
+const letter = (i) => String.fromCharCode(65 + (i % 26));
+
+/** What has no value; what only stands around the steel is quieter still. */
 function unknown(element, theme) {
-  return { colour: element.kind === "member" ? UNKNOWN[theme] : QUIET[theme], hatch: 0 };
+  return { colour: isSteel(element) ? UNKNOWN[theme] : QUIET[theme], hatch: 0 };
 }

@@ -1,23 +1,38 @@
-import { h } from "./dom.js";
+import { h, svg } from "./dom.js";
 
-const SVG = "http://www.w3.org/2000/svg";
+const SIZE = { width: 26, height: 18 };
 
-function svg(tag, attributes, ...children) {
-  const element = document.createElementNS(SVG, tag);
-  for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, value);
-  element.append(...children);
-  return element;
+/** A swatch with its letter, and its hatch where the view is hatched: it reads without colour too. */
+function swatch(row, hatched) {
+  return svg("svg", { ...SIZE, "aria-hidden": "true" },
+      svg("rect", { ...SIZE, fill: row.colour, stroke: "#777" }),
+      hatched && row.hatch > 0 && svg("path", { d: lines(row.hatch), stroke: "#fff", "stroke-opacity": 0.75, "stroke-width": 1.4, fill: "none" }),
+      svg("text", { x: 13, y: 13.5, "text-anchor": "middle", "font-size": 11, "font-weight": 700, fill: "#fff", stroke: "#000", "stroke-width": 2.4, "paint-order": "stroke" }, row.letter));
 }
 
-/** A swatch with its letter, so that the legend reads without colour too. */
-function swatch(row) {
-  const letter = svg("text", { x: 11, y: 13, "text-anchor": "middle", "font-size": 11, "font-weight": 700, fill: "#fff", stroke: "#000", "stroke-width": 2.4, "paint-order": "stroke" });
-  letter.textContent = row.letter;
-  return svg("svg", { width: 22, height: 17, "aria-hidden": "true" }, svg("rect", { width: 22, height: 17, fill: row.colour, stroke: "#777" }), letter);
+/** The lines of a hatch, as the view draws them. */
+function lines(hatch) {
+  const step = hatch > 4 ? 4 : 7, way = hatch % 4;
+  const { width: w, height: t } = SIZE;
+  let d = "";
+  for (let k = -t; k < w + t; k += step) {
+    if (way === 0) d += `M${k},0V${t}`;
+    else if (way === 1) d += k >= 0 && k <= t ? `M0,${k}H${w}` : "";
+    else if (way === 2) d += `M${k},0l${t},${t}`;
+    else d += `M${k},${t}l${t},${-t}`;
+  }
+  return d;
 }
 
-export function showLegend(host, column, scale, notes) {
-  host.replaceChildren(h("h2", {}, column.label),
-      h("ul", {}, ...scale.rows.map((row) => h("li", {}, swatch(row), row.text))),
-      ...notes.map((n) => h("p", {}, n)));
+/** The legend; the rows of categories filter when they are pressed. */
+export function showLegend(host, column, scale, { hatched, faces, notes, filtered, onFilter }) {
+  host.replaceChildren(h("details", { open: true }, h("summary", {}, column.label),
+      h("ul", {}, ...scale.rows.map((row) => h("li", {}, row.value === undefined
+        ? h("span", { class: "row" }, swatch(row, hatched), row.text)
+        : h("button", {
+          type: "button", class: "row", "aria-pressed": String(filtered === String(row.value)), title: "Show only these",
+          onclick: () => onFilter(String(row.value)),
+        }, swatch(row, hatched), row.text))),
+        faces && h("li", {}, h("span", { class: "row" }, swatch({ colour: "#d9d7d0", hatch: 6, letter: "" }, true), "pale and lined: covered or not coated"))),
+      ...notes.map((n) => h("p", {}, n))));
 }

@@ -1,81 +1,90 @@
 import * as THREE from "three";
 import { OrbitControls } from "controls";
 import { rgb } from "./colour.js";
+import { afterBurst } from "./dom.js";
+import { edgesOfAll } from "./geometry.js";
+import { EDGE_FRAGMENT, FRAGMENT, VERTEX } from "./shade.js";
 
-const VERTEX = `
-in float owner; in float state;
-uniform sampler2D palette; uniform float side;
-flat out vec4 paint; flat out float face; flat out float chosen; out vec3 place; out vec3 eye;
-uniform float selected;
-void main() {
-  float row = floor(owner / side);
-  paint = texelFetch(palette, ivec2(int(owner - row * side), int(row)), 0);
-  face = state; chosen = abs(owner - selected) < 0.5 ? 1.0 : 0.0;
-  place = position;
-  vec4 seen = modelViewMatrix * vec4(position, 1.0);
-  eye = seen.xyz;
-  gl_Position = paint.a < 0.5 / 255.0 ? vec4(2.0, 2.0, 2.0, 1.0) : projectionMatrix * seen;
-}`;
-const FRAGMENT = `
-precision highp float;
-flat in vec4 paint; flat in float face; flat in float chosen; in vec3 place; in vec3 eye; out vec4 colour;
-uniform vec4 cut; uniform bool hatched; uniform bool faces; uniform vec3 paper;
-void main() {
-  if (dot(cut.xyz, place) > cut.w) discard;
-  vec3 n = normalize(cross(dFdx(eye), dFdy(eye)));
-  float light = 0.85 + 0.15 * abs(dot(n, normalize(vec3(0.3, 0.5, 0.8))));
-  vec3 c = paint.rgb;
-  if (hatched) {
-    float h = floor(paint.a * 255.0 / 16.0 + 0.5);
-    float t = h < 1.5 ? 9.0 : mod(h, 4.0) < 0.5 ? gl_FragCoord.x : mod(h, 4.0) < 1.5 ? gl_FragCoord.y
-      : mod(h, 4.0) < 2.5 ? gl_FragCoord.x + gl_FragCoord.y : gl_FragCoord.x - gl_FragCoord.y;
-    if (h > 0.5 && mod(t, h > 4.5 ? 6.0 : 11.0) < 1.5) c = mix(c, paper, 0.6);
-  }
-  if (faces && face > 0.5) {
-    c = mix(c, paper, 0.75);
-    if (mod(gl_FragCoord.x + gl_FragCoord.y, 8.0) < 1.5) c *= 0.6;
-  }
-  if (chosen > 0.5) c = mix(c, vec3(0.95, 0.1, 0.35), 0.75);
-  colour = vec4(c * light, 1.0);
-}`;
+/** From so many triangles on, boxes stand for members while the view moves. */
+const LIGHT_ABOVE = 150000;
+const MOST_EDGES = 1500000;
 
 /** The picture: one mesh, one draw call, drawn only when something changed. */
 export class Scene {
-  constructor(canvas, geometry, elementCount) {
+  constructor(canvas, geometry, elements) {
     this.canvas = canvas;
     this.parts = geometry.parts;
     this.position = geometry.position;
+    this.index = geometry.index;
     this.renderer = new THREE.WebGLRenderer({ canvas, antialias: false, preserveDrawingBuffer: true });
     this.scene = new THREE.Scene();
     this.camera = new THREE.PerspectiveCamera(40, 1, 0.1, 5000);
     this.camera.up.set(0, 0, 1);
-    this.controls = new OrbitControls(this.camera, canvas);
-    this.controls.addEventListener("change", () => this.draw());
-    this.side = Math.max(1, Math.ceil(Math.sqrt(elementCount)));
+    this.side = Math.max(1, Math.ceil(Math.sqrt(elements.length)));
     this.paint = new Uint8Array(4 * this.side * this.side);
     this.palette = new THREE.DataTexture(this.paint, this.side, this.side, THREE.RGBAFormat);
-    this.material = new THREE.ShaderMaterial({
-      glslVersion: THREE.GLSL3, vertexShader: VERTEX, fragmentShader: FRAGMENT, side: THREE.DoubleSide,
-      uniforms: {
-        palette: { value: this.palette }, side: { value: this.side }, selected: { value: -1 },
-        cut: { value: new THREE.Vector4(0, 0, 0, 1) }, hatched: { value: false }, faces: { value: false },
-        paper: { value: new THREE.Vector3(1, 1, 1) },
-      },
-    });
-    const mesh = new THREE.BufferGeometry();
-    mesh.setAttribute("position", new THREE.BufferAttribute(geometry.position, 3));
-    mesh.setAttribute("owner", new THREE.BufferAttribute(geometry.owner, 1));
-    mesh.setAttribute("state", new THREE.BufferAttribute(geometry.state, 1));
-    mesh.computeBoundingBox();
-    this.box = mesh.boundingBox;
-    const body = new THREE.Mesh(mesh, this.material);
-    body.frustumCulled = false;
-    this.scene.add(body);
-    this.lines = new THREE.Group();
-    this.scene.add(this.lines);
+    this.uniforms = {
+      palette: { value: this.palette }, side: { value: this.side }, selected: { value: -1 },
+      cut: { value: new THREE.Vector4(0, 0, 0, 1) }, hatched: { value: false }, faces: { value: false },
+      paper: { value: new THREE.Vector3(1, 1, 1) }, ink: { value: new THREE.Vector3(0, 0, 0) },
+    };
+    this.body(geometry);
+    this.light(geometry, elements);
+    this.line = new THREE.Group();
+    this.scene.add(this.line);
+    this.controls = new OrbitControls(this.camera, canvas);
+    this.controls.addEventListener("change", () => this.moved());
+    this.rest = afterBurst(180, () => { this.moving = false; this.draw(); });
     new ResizeObserver(() => this.resize()).observe(canvas.parentElement);
     this.resize();
     this.fit();
+    this.moving = false;
+  }
+
+  material(fragment) {
+    return new THREE.ShaderMaterial({
+      glslVersion: THREE.GLSL3, vertexShader: VERTEX, fragmentShader: fragment, side: THREE.DoubleSide, uniforms: this.uniforms,
+      polygonOffset: fragment === FRAGMENT, polygonOffsetFactor: 1, polygonOffsetUnits: 1,
+    });
+  }
+
+  body(geometry) {
+    const mesh = buffer(geometry, geometry.index);
+    mesh.setAttribute("state", new THREE.BufferAttribute(geometry.state, 1));
+    mesh.computeBoundingBox();
+    this.box = geometry.parts.length ? mesh.boundingBox : new THREE.Box3(new THREE.Vector3(), new THREE.Vector3(1, 1, 1));
+    this.full = new THREE.Group();
+    this.full.add(still(new THREE.Mesh(mesh, this.material(FRAGMENT))));
+    this.scene.add(this.full);
+  }
+
+  /** Members as boxes, everything else as it is. */
+  light(geometry, elements) {
+    if (geometry.triangles < LIGHT_ABOVE) return;
+    const boxes = [], rest = [];
+    geometry.parts.forEach((part, i) => {
+      if (elements[part.element].kind === "member") for (let k = 0; k < 36; k++) boxes.push(geometry.boxes.index[36 * i + k]);
+      else for (let k = part.from; k < part.to; k++) rest.push(geometry.index[k]);
+    });
+    const others = buffer(geometry, Uint32Array.from(rest));
+    others.setAttribute("state", this.full.children[0].geometry.getAttribute("state"));
+    this.quick = new THREE.Group();
+    this.quick.visible = false;
+    this.quick.add(still(new THREE.Mesh(buffer(geometry.boxes, Uint32Array.from(boxes)), this.material(FRAGMENT))));
+    if (rest.length < 3 * LIGHT_ABOVE) this.quick.add(still(new THREE.Mesh(others, this.material(FRAGMENT))));
+    this.scene.add(this.quick);
+  }
+
+  /** Edges make shapes readable where colours must stay true; they come after the first picture. */
+  addEdges() {
+    const edges = edgesOfAll(this.parts);
+    if (edges.length > MOST_EDGES) return;
+    const lines = new THREE.BufferGeometry();
+    const body = this.full.children[0].geometry;
+    for (const name of ["position", "owner", "state"]) lines.setAttribute(name, body.getAttribute(name));
+    lines.setIndex(new THREE.BufferAttribute(edges, 1));
+    this.full.add(still(new THREE.LineSegments(lines, this.material(EDGE_FRAGMENT))));
+    this.draw();
   }
 
   /** Colours: one {colour, hatch} for each element, or null for a hidden one. */
@@ -83,7 +92,7 @@ export class Scene {
     for (let i = 0; 4 * i < this.paint.length; i++) {
       const p = of(i);
       const [r, g, b] = p ? rgb(p.colour) : [0, 0, 0];
-      this.paint.set([r, g, b, p ? 1 + 16 * p.hatch : 0], 4 * i);
+      this.paint.set([r, g, b, p ? 1 + 16 * p.hatch + (p.chosen ? 4 : 0) + (p.through ? 8 : 0) : 0], 4 * i);
     }
     this.palette.needsUpdate = true;
     this.draw();
@@ -91,25 +100,22 @@ export class Scene {
 
   set(values) {
     for (const [name, value] of Object.entries(values)) {
-      const uniform = this.material.uniforms[name];
+      const uniform = this.uniforms[name];
       if (Array.isArray(value)) uniform.value.set(...value); else uniform.value = value;
     }
     this.draw();
   }
 
-  setBackground(hex) {
-    this.renderer.setClearColor(hex);
-    this.set({ paper: rgb(hex).map((v) => v / 255) });
+  setTheme(paper, ink) {
+    this.renderer.setClearColor(paper);
+    this.set({ paper: rgb(paper).map((v) => v / 255), ink: rgb(ink).map((v) => v / 255) });
   }
 
-  /** Hose and pipe: polylines [{points: [[x,y,z]…], colour}]. */
-  setLines(lines) {
-    this.lines.clear();
-    for (const line of lines) {
-      const points = line.points.map((p) => new THREE.Vector3(...p));
-      const geometry = new THREE.BufferGeometry().setFromPoints(points);
-      this.lines.add(new THREE.Line(geometry, new THREE.LineBasicMaterial({ color: line.colour })));
-    }
+  /** Bodies of the line, in place of those before. */
+  setLine(things) {
+    this.line.traverse((o) => o.geometry?.dispose());
+    this.line.clear();
+    things.forEach((t) => this.line.add(t));
     this.draw();
   }
 
@@ -126,9 +132,9 @@ export class Scene {
   fit(box = this.box) {
     const centre = box.getCenter(new THREE.Vector3());
     const size = Math.max(1, box.getSize(new THREE.Vector3()).length());
-    const from = new THREE.Vector3(-0.55, -0.75, 0.45).normalize().multiplyScalar(size * 1.15);
+    const from = new THREE.Vector3(-0.55, -0.75, 0.4).normalize();
     this.controls.target.copy(centre);
-    this.camera.position.copy(centre).add(from);
+    this.camera.position.copy(centre).addScaledVector(from, this.distanceFor(box, centre, from));
     this.camera.near = size / 2000;
     this.camera.far = size * 20;
     this.camera.updateProjectionMatrix();
@@ -136,22 +142,39 @@ export class Scene {
     this.draw();
   }
 
-  /** Where the middle of an element's first part is seen, in the window. */
+  /** How far the camera must stand back to see all corners of a box, with a margin. */
+  distanceFor(box, centre, from) {
+    const right = new THREE.Vector3(0, 0, 1).cross(from).normalize(), up = from.clone().cross(right);
+    const tall = Math.tan((this.camera.fov * Math.PI) / 360), wide = tall * this.camera.aspect;
+    let most = 1;
+    for (let i = 0; i < 8; i++) {
+      const p = new THREE.Vector3(i & 1 ? box.max.x : box.min.x, i & 2 ? box.max.y : box.min.y, i & 4 ? box.max.z : box.min.z).sub(centre);
+      most = Math.max(most, p.dot(from) + (1.06 * Math.abs(p.dot(right))) / wide, p.dot(from) + (1.06 * Math.abs(p.dot(up))) / tall);
+    }
+    return most;
+  }
+
+  /** The box of some elements, empty where none is drawn. */
+  boxOf(elements) {
+    const wanted = new Set(elements), box = new THREE.Box3();
+    for (const part of this.parts) {
+      if (!wanted.has(part.element)) continue;
+      box.expandByPoint(new THREE.Vector3(...part.box.slice(0, 3))).expandByPoint(new THREE.Vector3(...part.box.slice(3)));
+    }
+    return box;
+  }
+
+  /** Where the middle of an element is seen, in the window. */
   onScreen(element) {
-    const { box } = this.parts.find((part) => part.element === element);
     this.camera.updateMatrixWorld();
-    const middle = new THREE.Vector3(...[0, 1, 2].map((i) => (box[i] + box[3 + i]) / 2)).project(this.camera);
+    const middle = this.boxOf([element]).getCenter(new THREE.Vector3()).project(this.camera);
     const r = this.canvas.getBoundingClientRect();
     return [r.left + ((middle.x + 1) / 2) * r.width, r.top + ((1 - middle.y) / 2) * r.height];
   }
 
-  /** Turns to one element, keeping the direction of view. */
-  lookAt(element) {
-    const box = new THREE.Box3();
-    for (const part of this.parts) {
-      if (part.element !== element) continue;
-      box.expandByPoint(new THREE.Vector3(...part.box.slice(0, 3))).expandByPoint(new THREE.Vector3(...part.box.slice(3)));
-    }
+  /** Turns to some elements, keeping the direction of view. */
+  lookAt(elements) {
+    const box = this.boxOf(elements);
     if (box.isEmpty()) return;
     const centre = box.getCenter(new THREE.Vector3());
     const away = this.camera.position.clone().sub(this.controls.target).normalize();
@@ -173,16 +196,39 @@ export class Scene {
     this.controls.update();
   }
 
+  /** Turns about the target by angles, or moves nearer by a factor. */
+  turn(about, up, nearer) {
+    const offset = this.camera.position.clone().sub(this.controls.target).multiplyScalar(nearer);
+    const flat = Math.hypot(offset.x, offset.y), r = offset.length();
+    const a = Math.atan2(offset.y, offset.x) + about, t = Math.min(1.5, Math.max(-1.5, Math.atan2(offset.z, flat) + up));
+    offset.set(r * Math.cos(t) * Math.cos(a), r * Math.cos(t) * Math.sin(a), r * Math.sin(t));
+    this.camera.position.copy(this.controls.target).add(offset);
+    this.controls.update();
+    this.draw();
+  }
+
+  moved() {
+    this.moving = true;
+    this.rest?.();
+    this.draw();
+  }
+
   draw() {
     if (this.pending) return;
     this.pending = true;
-    requestAnimationFrame(() => {
-      this.pending = false;
-      this.renderer.render(this.scene, this.camera);
-    });
+    requestAnimationFrame(() => { this.pending = false; this.render(); });
   }
 
+  /** Draws in full, at once. */
   drawNow() {
+    this.moving = false;
+    this.render();
+  }
+
+  render() {
+    const light = this.moving && this.quick !== undefined;
+    this.full.visible = !light;
+    if (this.quick) this.quick.visible = light;
     this.renderer.render(this.scene, this.camera);
   }
 
@@ -191,8 +237,9 @@ export class Scene {
     const r = this.canvas.getBoundingClientRect();
     const ray = new THREE.Raycaster();
     ray.setFromCamera(new THREE.Vector2(((clientX - r.left) / r.width) * 2 - 1, 1 - ((clientY - r.top) / r.height) * 2), this.camera);
-    const cut = this.material.uniforms.cut.value;
+    const cut = this.uniforms.cut.value;
     const [a, b, c, hit] = [0, 1, 2, 3].map(() => new THREE.Vector3());
+    const corner = (v, i) => v.fromArray(this.position, 3 * this.index[i]);
     const box = new THREE.Box3();
     let best = Infinity, found = -1;
     for (const part of this.parts) {
@@ -200,12 +247,24 @@ export class Scene {
       box.min.fromArray(part.box, 0); box.max.fromArray(part.box, 3);
       if (!ray.ray.intersectsBox(box)) continue;
       for (let i = part.from; i < part.to; i += 3) {
-        a.fromArray(this.position, 3 * i); b.fromArray(this.position, 3 * i + 3); c.fromArray(this.position, 3 * i + 6);
-        if (!ray.ray.intersectTriangle(a, b, c, false, hit)) continue;
+        if (!ray.ray.intersectTriangle(corner(a, i), corner(b, i + 1), corner(c, i + 2), false, hit)) continue;
         const d = hit.distanceTo(ray.ray.origin);
         if (d < best && cut.x * hit.x + cut.y * hit.y + cut.z * hit.z <= cut.w) { best = d; found = part.element; }
       }
     }
     return found;
   }
+}
+
+function buffer({ position, owner }, index) {
+  const geometry = new THREE.BufferGeometry();
+  geometry.setAttribute("position", new THREE.BufferAttribute(position, 3));
+  geometry.setAttribute("owner", new THREE.BufferAttribute(owner, 1));
+  geometry.setIndex(new THREE.BufferAttribute(index, 1));
+  return geometry;
+}
+
+function still(thing) {
+  thing.frustumCulled = false;
+  return thing;
 }

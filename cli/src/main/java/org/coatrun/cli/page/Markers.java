@@ -1,0 +1,29 @@
+package org.coatrun.cli.page;
+
+import org.coatrun.shared.model.Element;
+import org.coatrun.shared.shape.Transform3;
+import org.coatrun.shared.shape.Vec3;
+
+/** Signs for elements that cannot be drawn, at the place that the model gives them. */
+final class Markers {
+
+  private static final double SIZE_M = 0.3;
+  private static final int[] CORNERS = {
+    0, 2, 4, 2, 1, 4, 1, 3, 4, 3, 0, 4, 2, 0, 5, 1, 2, 5, 3, 1, 5, 0, 3, 5
+  };
+
+  private Markers() {}
+
+  /** An eight-sided sign at the origin of an element's placement. */
+  static PageMesh at(int number, Element element) {
+    Vec3 at = element.body().placement().origin();
+    double[] points = new double[18];
+    for (int v = 0; v < 6; v++) {
+      double side = v % 2 == 0 ? SIZE_M : -SIZE_M;
+      points[3 * v] = at.x() + (v / 2 == 0 ? side : 0);
+      points[3 * v + 1] = at.y() + (v / 2 == 1 ? side : 0);
+      points[3 * v + 2] = at.z() + (v / 2 == 2 ? side : 0);
+    }
+    return new PageMesh(number, Transform3.translation(at), points, CORNERS.clone(), new byte[8]);
+  }
+}

@@ -1,0 +1,19 @@
+const TURN = { ArrowLeft: [0.1, 0], ArrowRight: [-0.1, 0], ArrowUp: [0, 0.1], ArrowDown: [0, -0.1] };
+const NEARER = { "+": 0.85, "=": 0.85, "-": 1.18 };
+
+/** Clicks and keys on the view. */
+export function wireCanvas(canvas, page) {
+  let down = null;
+  canvas.addEventListener("pointerdown", (e) => { down = [e.clientX, e.clientY]; });
+  canvas.addEventListener("pointerup", (e) => {
+    if (!page.scene || !down || Math.hypot(e.clientX - down[0], e.clientY - down[1]) > 4) return;
+    const n = page.scene.pick(e.clientX, e.clientY);
+    page.model.choose(n < 0 ? null : page.model.elements[n], page.model.several || e.ctrlKey || e.metaKey || e.shiftKey);
+  });
+  canvas.addEventListener("keydown", (e) => {
+    if (!page.scene || (!TURN[e.key] && !NEARER[e.key])) return;
+    e.preventDefault();
+    const [about, up] = TURN[e.key] || [0, 0];
+    page.scene.turn(about, up, NEARER[e.key] || 1);
+  });
+}

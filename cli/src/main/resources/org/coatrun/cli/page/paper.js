@@ -1,0 +1,58 @@
+import { byId, h } from "./dom.js";
+import { formatWithUnit, heading, format, isNumber } from "./quantity.js";
+
+const MOST_FINDINGS = 60;
+
+/** What goes on paper beside the picture: sums, findings, basis and cautions. */
+export function layOutPaper(model, more) {
+  const { data } = model;
+  const members = model.elements.filter((e) => e.kind === "member");
+  const decks = model.elements.filter((e) => e.kind === "deck");
+  const grouped = data.columns.filter((c) => (c.filter || c.key === "storey") && members.some((e) => e[c.key] !== undefined));
+  byId("paper").replaceChildren(
+      h("p", {}, shownNow(model)),
+      ...grouped.map((c) => sums(`Members by ${c.label.toLowerCase()}`, members, c, data.columns.filter((k) => k.sum && k.members))),
+      decks.length > 0 && sums("Decks by storey", decks, data.columns.find((c) => c.key === "storey"), data.columns.filter((k) => k.sum && k.decks)),
+      ...chosen(model),
+      ...(more ? more() : []),
+      ...findings(data.findings),
+      ...data.basis.flatMap((p) => [h("h2", {}, p.title), h("ul", {}, ...p.lines.map((l) => h("li", {}, l)))]));
+}
+
+function shownNow(model) {
+  const parts = [model.query && `search “${model.query}”`,
+    model.top < model.data.storeys.length && `storeys up to ${model.data.storeys[model.top - 1]}`,
+    ...[...model.filters].map(([k, v]) => `${model.data.columns.find((c) => c.key === k).label}: ${v}`)].filter(Boolean);
+  return parts.length === 0 ? "The picture shows the whole model; the sums are of all members and decks."
+    : `The picture shows a part of the model (${parts.join("; ")}); the sums are of all members and decks.`;
+}
+
+function sums(title, rows, by, columns) {
+  const groups = new Map();
+  for (const r of rows) {
+    const key = r[by.key] ?? "";
+    if (!groups.has(key)) groups.set(key, []);
+    groups.get(key).push(r);
+  }
+  const names = [...groups.keys()].sort((a, b) => (typeof a === "number" && typeof b === "number" ? a - b
+    : by.key === "storey" ? rows.indexOf(groups.get(a)[0]) - rows.indexOf(groups.get(b)[0]) : String(a).localeCompare(String(b), "en", { numeric: true })));
+  const line = (label, group) => h("tr", {}, h("th", { scope: "row" }, label), h("td", { class: "n" }, String(group.length)),
+      ...columns.map((c) => h("td", { class: "n" }, format(group.reduce((s, r) => s + (r[c.key] || 0), 0), c.kind))));
+  return h("table", {}, h("caption", {}, title),
+      h("thead", {}, h("tr", {}, h("th", { scope: "col" }, by.label), h("th", { scope: "col", class: "n" }, "Elements"),
+          ...columns.map((c) => h("th", { scope: "col", class: isNumber(c.kind) ? "n" : "" }, heading(c))))),
+      h("tbody", {}, ...names.map((n) => line(n === "" ? "none" : formatWithUnit(n, by.kind), groups.get(n)))),
+      h("tfoot", {}, line("All", rows)));
+}
+
+function chosen(model) {
+  if (model.chosen.length === 0) return [];
+  return [h("h2", {}, "Chosen"), ...[...byId("detail").children].map((c) => c.cloneNode(true))];
+}
+
+function findings(all) {
+  if (all.length === 0) return [h("h2", {}, "Findings"), h("p", {}, "None.")];
+  return [h("h2", {}, `Findings (${all.length})`),
+    h("ul", {}, ...all.slice(0, MOST_FINDINGS).map((f) => h("li", {}, `${f.code} ${f.severity}: ${f.sentence} ${f.remedy}`))),
+    all.length > MOST_FINDINGS && h("p", {}, `${all.length - MOST_FINDINGS} further findings stand in findings.csv.`)].filter(Boolean);
+}
