@@ -107,8 +107,17 @@ public final class Covering {
       return before;
     }
     Geometry rest = kernel.overlay().less(whole, fill);
+    if (isSame(rest, whole)) {
+      return before;
+    }
     sum[i] += (whole.getArea() - rest.getArea()) * p.stretch();
     return rest;
+  }
+
+  /** Whether nothing was taken away: the region is handed back itself then. */
+  @SuppressWarnings("ReferenceEquality") // equality of regions would be an overlay of its own
+  private static boolean isSame(Geometry rest, Geometry whole) {
+    return rest == whole;
   }
 
   private static List<Cover> covers(Thing[] near, double[][] sums) {

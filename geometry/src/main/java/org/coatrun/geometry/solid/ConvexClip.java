@@ -3,6 +3,7 @@ package org.coatrun.geometry.solid;
 import java.util.Arrays;
 import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 
 /** Intersects small convex polygons without an overlay: thirty times quicker for quads. */
@@ -63,10 +64,11 @@ final class ConvexClip {
   static double[] common(double[] subject, double[] clip) {
     double[] in = subject;
     int n = subject.length / 2;
-    double[] a = new double[2 * (n + clip.length)];
+    double[] a = new double[4 * n + 8];
     double[] b = new double[a.length];
     for (int e = 0; e < clip.length && n > 0; e += 2) {
       int f = (e + 2) % clip.length;
+      a = a.length < 4 * n ? new double[8 * n] : a;
       n = clipped(in, n, clip[e], clip[e + 1], clip[f], clip[f + 1], a);
       in = a;
       a = b;
@@ -78,6 +80,27 @@ final class ConvexClip {
     double[] out = new double[2 * n];
     System.arraycopy(in, 0, out, 0, 2 * n);
     return out;
+  }
+
+  /** The area that a convex ring shares with any region, its holes taken off. */
+  static double sharedArea(double[] convex, Polygon region) {
+    double shared = Math.abs(sharedArea(convex, region.getExteriorRing()));
+    for (int i = 0; i < region.getNumInteriorRing() && shared > 0; i++) {
+      shared -= Math.abs(sharedArea(convex, region.getInteriorRingN(i)));
+    }
+    return shared;
+  }
+
+  /** Where a ring falls into parts, what is clipped runs along the edge between them: no area. */
+  private static double sharedArea(double[] convex, LinearRing ring) {
+    CoordinateSequence c = ring.getCoordinateSequence();
+    double[] subject = new double[2 * (c.size() - 1)];
+    for (int i = 0; i < subject.length; i += 2) {
+      subject[i] = c.getX(i / 2);
+      subject[i + 1] = c.getY(i / 2);
+    }
+    double[] shared = common(subject, convex);
+    return shared == null ? 0 : Rings.area(shared);
   }
 
   private static int clipped(

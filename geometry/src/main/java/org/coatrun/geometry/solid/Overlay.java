@@ -23,6 +23,9 @@ public final class Overlay {
   /** No area. */
   public static final Geometry EMPTY = Rings.FACTORY.createPolygon();
 
+  /** Shared areas smaller than this part of a sliver are the noise of where edges meet. */
+  private static final double NOISE = 1e-3;
+
   private final double snap;
   private final double thin;
   private long fallbacks;
@@ -53,7 +56,12 @@ public final class Overlay {
     if (ra != null && rb != null) {
       return polygon(ConvexClip.common(ra, rb));
     }
-    return overlay(a, b, OverlayNG.INTERSECTION);
+    return switch (shared(a, ra, b, rb)) {
+      case NOTHING -> EMPTY;
+      case ALL_OF_A -> a;
+      case ALL_OF_B -> b;
+      case SOME -> overlay(a, b, OverlayNG.INTERSECTION);
+    };
   }
 
   /** What is in the first and not in the second. */
@@ -97,7 +105,38 @@ public final class Overlay {
         return gathered(out);
       }
     }
-    return overlay(a, b, OverlayNG.DIFFERENCE);
+    return switch (shared(a, ra, b, rb)) {
+      case NOTHING -> a;
+      case ALL_OF_A -> EMPTY;
+      case ALL_OF_B, SOME -> overlay(a, b, OverlayNG.DIFFERENCE);
+    };
+  }
+
+  private enum Shared {
+    NOTHING,
+    ALL_OF_A,
+    ALL_OF_B,
+    SOME
+  }
+
+  /** What two regions share, where one of them is convex: by far the most need no overlay then. */
+  private Shared shared(Geometry a, double[] ra, Geometry b, double[] rb) {
+    if (ra != null && b instanceof Polygon p) {
+      return shared(ra, p, Shared.ALL_OF_A);
+    }
+    if (rb != null && a instanceof Polygon p) {
+      return shared(rb, p, Shared.ALL_OF_B);
+    }
+    return Shared.SOME;
+  }
+
+  private Shared shared(double[] convex, Polygon region, Shared all) {
+    double area = ConvexClip.sharedArea(convex, region);
+    double noise = NOISE * thin * Rings.length(convex);
+    if (area <= noise) {
+      return Shared.NOTHING;
+    }
+    return Rings.area(convex) - area <= noise ? all : Shared.SOME;
   }
 
   /** What is in either. */

@@ -8,35 +8,77 @@ import org.coatrun.geometry.solid.Box;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
 
-/** Finds what stands near a body, by boxes. May be asked by several threads. */
+/**
+ * Finds what stands near a body, by boxes. May be asked by several threads.
+ *
+ * <p>One tree in plan for each layer of heights: what stands on the storeys of a tower shares its
+ * place in plan with much that is nowhere near.
+ */
 final class Neighbours {
 
-  private final STRtree tree = new STRtree();
+  private static final int MOST_LAYERS = 256;
+
+  /** Bodies in a layer, so that neither trees nor layers are many. */
+  private static final int IN_LAYER = 64;
+
+  private final STRtree[] layers;
+  private final double bottom;
+  private final double thickness;
   private final double gap;
-  private final boolean empty;
 
   Neighbours(List<Thing> things, double gap) {
     this.gap = gap;
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
     for (Thing t : things) {
-      tree.insert(envelope(t.bounds(), 0), t);
+      low = Math.min(low, t.bounds().minZ());
+      high = Math.max(high, t.bounds().maxZ());
     }
-    tree.build();
-    empty = things.isEmpty();
+    int count = Math.max(1, Math.min(MOST_LAYERS, things.size() / IN_LAYER));
+    bottom = low;
+    thickness = high > low ? (high - low) / count : 1;
+    layers = new STRtree[count];
+    for (int i = 0; i < count; i++) {
+      layers[i] = new STRtree();
+    }
+    for (Thing t : things) {
+      for (int i = layer(t.bounds().minZ()); i <= layer(t.bounds().maxZ()); i++) {
+        layers[i].insert(envelope(t.bounds(), 0), t);
+      }
+    }
+    for (STRtree tree : layers) {
+      tree.build();
+    }
   }
 
   /** What is within the gap of a body, itself apart, sorted by number. */
   List<Thing> of(Thing thing) {
     List<Thing> out = new ArrayList<>();
-    if (!empty) {
-      for (Object o : tree.query(envelope(thing.bounds(), gap))) {
-        Thing t = (Thing) o;
-        if (!t.id().equals(thing.id()) && t.bounds().overlaps(thing.bounds(), gap)) {
-          out.add(t);
+    Envelope plan = envelope(thing.bounds(), gap);
+    int lowest = layer(thing.bounds().minZ() - gap);
+    int highest = layer(thing.bounds().maxZ() + gap);
+    for (int i = lowest; i <= highest; i++) {
+      if (!layers[i].isEmpty()) {
+        for (Object o : layers[i].query(plan)) {
+          Thing t = (Thing) o;
+          // what reaches through several layers is found in the first of them only
+          if (i == Math.max(lowest, layer(t.bounds().minZ())) && isNear(t, thing)) {
+            out.add(t);
+          }
         }
       }
-      out.sort(Comparator.comparing(Thing::id));
     }
+    out.sort(Comparator.comparing(Thing::id));
     return out;
+  }
+
+  private boolean isNear(Thing other, Thing thing) {
+    return !other.id().equals(thing.id()) && other.bounds().overlaps(thing.bounds(), gap);
+  }
+
+  private int layer(double height) {
+    double at = Math.floor((height - bottom) / thickness);
+    return (int) Math.max(0, Math.min(layers.length - 1, at));
   }
 
   private static Envelope envelope(Box b, double gap) {
