@@ -22,7 +22,7 @@ class HelpIT {
         0   Done.
         1   The program itself failed, or was ended early. Nothing was written.
         2   The command line was not understood. Nothing was read or written.
-        3   An input file is missing, is no model, or is cut off. Nothing was written.
+        3   An input file is missing, cannot be used, or is cut off. Nothing was written.
         4   The results could not be written. What stood there before still stands.
         5   Done, but not in full: a cut-off model was accepted with --accept-truncated, or --strict
               was given and an element is unresolved.
@@ -70,11 +70,43 @@ class HelpIT {
   }
 
   @Test
+  void jobExplainsItself() throws Exception {
+    Run run = Program.run("job", "--help");
+
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out())
+        .startsWith(
+            """
+            Print a job file to begin with: every key, its default, what it means.
+            Usage: coatrun job [-h] [--accept-truncated] [--schema] [--units=us|si] MODEL...
+            """)
+        .contains("\n  coatrun job model.ifc > job.yaml\n")
+        .endsWith(EXIT_CODES);
+  }
+
+  @Test
+  void pailExplainsItself() throws Exception {
+    Run run = Program.run("pail", "--help");
+
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out())
+        .startsWith(
+            """
+            Pail check: from water in a pail to its flow and the bags an hour it supports.
+            Usage: coatrun pail [-h] [--bag=WEIGHT] --depth=LENGTH --diameter=LENGTH [--ratio=NUMBER]
+                                --seconds=NUMBER
+            """)
+        .endsWith(EXIT_CODES);
+  }
+
+  @Test
   void theProgramNamesItsCommandsAndItsVersion() throws Exception {
     Run help = Program.run("--help");
 
     assertThat(help.exitCode()).isZero();
-    assertThat(help.out()).contains("\nCommands:\n").contains("\n  survey ", "\n  takeoff ");
+    assertThat(help.out())
+        .contains("\nCommands:\n")
+        .contains("\n  survey ", "\n  job ", "\n  takeoff ", "\n  pail ");
     assertThat(Program.run("--version"))
         .isEqualTo(new Run(0, "coatrun " + System.getProperty("coatrun.version") + "\n", ""));
   }

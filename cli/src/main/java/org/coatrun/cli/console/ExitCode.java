@@ -5,7 +5,7 @@ public enum ExitCode {
   OK(0, "Done."),
   FAULT(1, "The program itself failed, or was ended early. Nothing was written."),
   USAGE(2, "The command line was not understood. Nothing was read or written."),
-  BAD_INPUT(3, "An input file is missing, is no model, or is cut off. Nothing was written."),
+  BAD_INPUT(3, "An input file is missing, cannot be used, or is cut off. Nothing was written."),
   CANNOT_WRITE(4, "The results could not be written. What stood there before still stands."),
   PARTIAL(
       5,

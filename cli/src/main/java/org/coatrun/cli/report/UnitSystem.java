@@ -33,32 +33,38 @@ public enum UnitSystem {
     return us ? US : SI;
   }
 
-  String lengthUnit() {
+  /** Its unit of length. */
+  public String lengthUnit() {
     return lengthUnit;
   }
 
-  String areaUnit() {
+  /** Its unit of area. */
+  public String areaUnit() {
     return areaUnit;
   }
 
-  String weightUnit() {
+  /** Its unit of weight. */
+  public String weightUnit() {
     return weightUnit;
   }
 
-  String show(Length value) {
+  /** To the tenth, without the unit. */
+  public String show(Length value) {
     return grouped(1, value(value));
   }
 
   /** To the hundredth, for elevations. */
-  String showFinely(Length value) {
+  public String showFinely(Length value) {
     return grouped(2, value(value));
   }
 
-  String show(Area value) {
+  /** To the tenth, without the unit. */
+  public String show(Area value) {
     return grouped(1, this == US ? value.squareFeet() : value.squareMetres());
   }
 
-  String show(Mass value) {
+  /** Whole, without the unit. */
+  public String show(Mass value) {
     return grouped(0, this == US ? value.pounds() : value.kilograms());
   }
 

@@ -22,7 +22,7 @@ public final class Words {
   }
 
   /** {@code 1 beam}, {@code 2 beams}. */
-  static String count(long number, String one, String many) {
+  public static String count(long number, String one, String many) {
     return number + " " + (number == 1 ? one : many);
   }
 }
