@@ -39,8 +39,8 @@ class HelpIT {
                 Account for every steel element and deck: surfaces, weight, section factor.
                 Usage: coatrun takeoff [-h] [--accept-truncated] [--strict] --out=DIR [--units=us|si] MODEL...
 
-                Writes members.csv, decks.csv, findings.csv, takeoff.json, basis.txt and report.html, a page to
-                look at, all of them or none, and shows the steel by storey and section.
+                Writes members.csv, decks.csv, findings.csv, takeoff.json, takeoff.xlsx, basis.txt and
+                report.html, a page to look at, all of them or none, and shows the steel by storey and section.
 
                       MODEL...             IFC files (.ifc, .ifczip) of one building: structure, architecture
                                              and others together count as one.
@@ -100,13 +100,27 @@ class HelpIT {
   }
 
   @Test
+  void readingsExplainsItself() throws Exception {
+    Run run = Program.run("readings", "--help");
+
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out())
+        .startsWith(
+            """
+            Judge thickness readings by the averaging rule and by the 10 % rule, each apart.
+            Usage: coatrun readings [-h] [--job=JOB] [--out=DIR] [--units=us|si] FILE
+            """)
+        .endsWith(EXIT_CODES);
+  }
+
+  @Test
   void theProgramNamesItsCommandsAndItsVersion() throws Exception {
     Run help = Program.run("--help");
 
     assertThat(help.exitCode()).isZero();
     assertThat(help.out())
         .contains("\nCommands:\n")
-        .contains("\n  survey ", "\n  job ", "\n  takeoff ", "\n  pail ");
+        .contains("\n  survey ", "\n  job ", "\n  takeoff ", "\n  pail ", "\n  readings ");
     assertThat(Program.run("--version"))
         .isEqualTo(new Run(0, "coatrun " + System.getProperty("coatrun.version") + "\n", ""));
   }

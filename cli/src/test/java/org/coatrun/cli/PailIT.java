@@ -11,13 +11,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PailIT {
 
   /**
-   * By hand: pi/4 x 11 x 11 x 9 = 855.3 in3; a US gallon is 231 in3, so 3.70 gal in a minute; 3.7026
-   * x 60 x 8.34 / (1.2 x 50) = 30.9 bags an hour. A litre is 1/3.7854 gal.
+   * By hand: pi/4 x 11 x 11 x 9 = 855.3 in3; a US gallon is 231 in3, so 3.70 gal in a minute;
+   * 3.7026 x 60 x 8.34 / (1.2 x 50) = 30.9 bags an hour. A litre is 1/3.7854 gal.
    */
   @Test
   void givesFlowAndBagsInBothSystems() throws Exception {
-    Run run =
-        Program.run("pail", "--depth", "9", "in", "--diameter", "11 in", "--seconds", "60");
+    Run run = Program.run("pail", "--depth", "9", "in", "--diameter", "11 in", "--seconds", "60");
 
     assertThat(run.exitCode()).describedAs(run.err()).isZero();
     assertThat(run.out())
@@ -31,8 +30,7 @@ class PailIT {
   @Test
   void scalesAsWaterDoes() throws Exception {
     Run run =
-        Program.run(
-            "pail", "--depth=9in", "--diameter=11in", "--seconds=30", "--bag", "100", "lb");
+        Program.run("pail", "--depth=9in", "--diameter=11in", "--seconds=30", "--bag", "100", "lb");
 
     assertThat(run.out()).contains("7.41 gal/min (28.03 L/min)", "30.9 bags/h of 100.0 lb");
   }

@@ -15,7 +15,13 @@ import picocli.CommandLine.Spec;
     versionProvider = VersionText.class,
     header = "Takeoff and line planning for sprayed fire-resistive material, from IFC models.",
     synopsisSubcommandLabel = "COMMAND",
-    subcommands = {SurveyCommand.class, JobCommand.class, TakeoffCommand.class, PailCommand.class},
+    subcommands = {
+      SurveyCommand.class,
+      JobCommand.class,
+      TakeoffCommand.class,
+      PailCommand.class,
+      ReadingsCommand.class
+    },
     footer = {
       "",
       "COATRUN_OPTS is passed to the JVM, for example COATRUN_OPTS=-Xmx4g.",

@@ -68,6 +68,26 @@ public enum UnitSystem {
     return grouped(0, this == US ? value.pounds() : value.kilograms());
   }
 
+  /** Its unit of thickness. */
+  public String thicknessUnit() {
+    return this == US ? "in" : "mm";
+  }
+
+  /** Inches to the thousandth, millimetres to the tenth, without the unit. */
+  public String showThickness(Length value) {
+    return this == US ? grouped(3, value.inches()) : grouped(1, value.millimetres());
+  }
+
+  /** The units that a job file names. */
+  public static UnitSystem of(org.coatrun.shared.job.UnitSystem named) {
+    return named == org.coatrun.shared.job.UnitSystem.US ? US : SI;
+  }
+
+  /** What a job file would name them. */
+  public org.coatrun.shared.job.UnitSystem forJob() {
+    return this == US ? org.coatrun.shared.job.UnitSystem.US : org.coatrun.shared.job.UnitSystem.SI;
+  }
+
   private double value(Length length) {
     return this == US ? length.feet() : length.metres();
   }

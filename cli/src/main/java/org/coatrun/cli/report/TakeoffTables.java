@@ -1,0 +1,59 @@
+package org.coatrun.cli.report;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.coatrun.shared.estimate.Takeoff;
+import org.coatrun.shared.estimate.Totals;
+import org.coatrun.shared.units.Area;
+
+/** The tables of a takeoff, as its CSV and JSON files have them. */
+public final class TakeoffTables {
+
+  private TakeoffTables() {}
+
+  /** One row for each member. */
+  public static Table members(Takeoff takeoff) {
+    return Table.of(MemberColumns.of(new Sources(takeoff.building())), takeoff.members());
+  }
+
+  /** One row for each deck. */
+  public static Table decks(Takeoff takeoff) {
+    return Table.of(DeckColumns.of(new Sources(takeoff.building())), takeoff.decks());
+  }
+
+  /** One row for each finding. */
+  public static Table findings(Takeoff takeoff) {
+    return Table.of(FindingColumns.ALL, takeoff.findings());
+  }
+
+  /** Sums under a name for their groups; the columns are those of the JSON file. */
+  public static Table sums(String group, Map<String, Totals> sums) {
+    List<Column<Map.Entry<String, Totals>>> columns =
+        List.of(
+            Column.of(group, Map.Entry::getKey),
+            column("all", Totals::all),
+            column("counted", Totals::counted),
+            column("left_out", Totals::leftOut),
+            column("unresolved", Totals::unresolved),
+            column("length_m", t -> Rounded.plain(t.length().metres())),
+            column("weight_kg", t -> Rounded.plain(t.weight().kilograms())),
+            column("body_m2", t -> fine(t.body())),
+            column("inside_m2", t -> fine(t.inside())),
+            column("ends_m2", t -> fine(t.ends())),
+            column("holes_m2", t -> fine(t.holes())),
+            column("covered_m2", t -> fine(t.covered())),
+            column("exposed_m2", t -> fine(t.exposed())));
+    return Table.of(columns, List.copyOf(sums.entrySet()));
+  }
+
+  private static Column<Map.Entry<String, Totals>> column(
+      String name, Function<Totals, Object> value) {
+    return Column.of(name, entry -> value.apply(entry.getValue()));
+  }
+
+  private static BigDecimal fine(Area area) {
+    return Rounded.fine(area.squareMetres());
+  }
+}

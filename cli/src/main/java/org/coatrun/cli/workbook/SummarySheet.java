@@ -1,0 +1,74 @@
+package org.coatrun.cli.workbook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.coatrun.cli.report.Cautions;
+import org.coatrun.cli.spreadsheet.Cell;
+import org.coatrun.cli.spreadsheet.Sheet;
+import org.coatrun.cli.spreadsheet.Style;
+import org.coatrun.shared.estimate.Takeoff;
+import org.coatrun.shared.estimate.Totals;
+import org.coatrun.shared.model.ModelFile;
+
+/** The first sheet: what was taken off, in a few numbers. */
+final class SummarySheet {
+
+  private final List<List<Cell>> rows = new ArrayList<>();
+
+  private SummarySheet() {}
+
+  static Sheet of(Takeoff takeoff) {
+    SummarySheet summary = new SummarySheet();
+    summary.head(takeoff);
+    summary.ledger("Members", takeoff.memberTotals());
+    summary.ledger("Decks", takeoff.deckTotals());
+    summary.end(takeoff);
+    List<List<Cell>> rows = List.copyOf(summary.rows);
+    return new Sheet(
+        "Summary", List.of(34, 18, 18, 60), 0, false, () -> Stream.of(rows).flatMap(List::stream));
+  }
+
+  private void head(Takeoff takeoff) {
+    String name = takeoff.building().name();
+    rows.add(List.of(Cell.text(name.isEmpty() ? "Takeoff" : name, Style.TITLE)));
+    for (ModelFile file : takeoff.building().files()) {
+      rows.add(List.of(Cell.text("Model"), Cell.text(file.name())));
+    }
+  }
+
+  private void ledger(String kind, Totals totals) {
+    rows.add(List.of());
+    rows.add(List.of(Cell.text(kind, Style.BOLD)));
+    count("in the model", totals.all());
+    count("counted", totals.counted());
+    count("left out, with a reason", totals.leftOut());
+    count("unresolved", totals.unresolved());
+    amount("weight", totals.weight().kilograms(), "kg", totals.weight().pounds(), "lb");
+    amount(
+        "exposed surface",
+        totals.exposed().squareMetres(),
+        "m2",
+        totals.exposed().squareFeet(),
+        "ft2");
+  }
+
+  private void count(String what, int count) {
+    rows.add(List.of(Cell.text(what), Cell.number(count, Style.WHOLE)));
+  }
+
+  private void amount(String what, double si, String siUnit, double us, String usUnit) {
+    rows.add(
+        List.of(
+            Cell.text(what + ", " + siUnit + " and " + usUnit),
+            Cell.number(si, Style.TENTH),
+            Cell.number(us, Style.TENTH)));
+  }
+
+  private void end(Takeoff takeoff) {
+    rows.add(List.of());
+    rows.add(List.of(Cell.text("Findings"), Cell.number(takeoff.findings().size(), Style.WHOLE)));
+    rows.add(List.of());
+    rows.add(List.of(Cell.text(Cautions.SHORT, Style.BOLD)));
+  }
+}
