@@ -1,12 +1,15 @@
 package org.coatrun.cli.workbook;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.coatrun.cli.report.Cautions;
 import org.coatrun.cli.spreadsheet.Cell;
 import org.coatrun.cli.spreadsheet.Sheet;
 import org.coatrun.cli.spreadsheet.Style;
+import org.coatrun.shared.bid.amounts.BidAmounts;
 import org.coatrun.shared.estimate.Takeoff;
 import org.coatrun.shared.estimate.Totals;
 import org.coatrun.shared.model.ModelFile;
@@ -18,11 +21,12 @@ final class SummarySheet {
 
   private SummarySheet() {}
 
-  static Sheet of(Takeoff takeoff) {
+  static Sheet of(Takeoff takeoff, Optional<BidSheets> bid) {
     SummarySheet summary = new SummarySheet();
     summary.head(takeoff);
     summary.ledger("Members", takeoff.memberTotals());
     summary.ledger("Decks", takeoff.deckTotals());
+    bid.ifPresent(summary::bid);
     summary.end(takeoff);
     List<List<Cell>> rows = List.copyOf(summary.rows);
     return new Sheet(
@@ -63,6 +67,35 @@ final class SummarySheet {
             Cell.text(what + ", " + siUnit + " and " + usUnit),
             Cell.number(si, Style.TENTH),
             Cell.number(us, Style.TENTH)));
+  }
+
+  private void bid(BidSheets bid) {
+    BidAmounts amounts = bid.amounts();
+    rows.add(List.of());
+    rows.add(List.of(Cell.text("To be sprayed", Style.BOLD)));
+    count("elements", amounts.material().lines().size());
+    count("elements without a thickness", amounts.material().withoutThickness().size());
+    formula("bags", bid.bags(), BigDecimal.valueOf(amounts.order().bags()), Style.WHOLE);
+    formula("crew hours", bid.crewHours(), hours(amounts), Style.TENTH);
+    formula("working days", bid.days(), days(amounts), Style.WHOLE);
+    count("thickness readings", (int) amounts.inspection().readings());
+    String money = "total, " + amounts.money().currency();
+    formula(money, bid.total(), amounts.money().total(), Style.HUNDREDTH);
+    if (!amounts.money().complete()) {
+      rows.add(List.of(Cell.text("The total lacks: " + amounts.money().lacks() + ".")));
+    }
+  }
+
+  private static BigDecimal hours(BidAmounts amounts) {
+    return BigDecimal.valueOf(amounts.labour().total().crewHours());
+  }
+
+  private static BigDecimal days(BidAmounts amounts) {
+    return BigDecimal.valueOf(amounts.programme().workingDays());
+  }
+
+  private void formula(String what, String formula, BigDecimal value, Style style) {
+    rows.add(List.of(Cell.text(what), Cell.formula(formula, value, style)));
   }
 
   private void end(Takeoff takeoff) {
