@@ -74,13 +74,13 @@ class ReadingsIT {
   @CsvSource(
       delimiter = '|',
       value = {
-        "1.10 in   | thin      | ' line 4, reading: ''thin in'' is not a length; write a number'",
+        "1.10 in   | thin      | ' line 4, reading: ''thin'' is not a length; write a number'",
         "1.10 in   | 1.10 lb   | ' line 4, reading: ''lb'' is no unit of a length; use one of'",
         "1.10 in   | -1 in     | ' line 4, reading: ''-1 in'' cannot be the thickness of a coat.'",
         "1.10 in   | 1,10 in   | ' line 4: this row has 13 cells, the header 12.'",
         "',1,3,web' | ',1,2,web' | ' line 4, place: end 1 place 2 of set 1 stands on line 3 already.'",
         "reading   | thickness | ' line 1, reading: this column is missing; there are: '",
-        "'C-4'     | '\"C-4'   | ' line 2: text follows a closing quote; add a comma.'"
+        "'C-4'     | '\"C-4'   | ' line 3: text follows a closing quote; add a comma.'"
       })
   void aBrokenSheetIsOneSentenceAndNothingIsWritten(String good, String bad, String sentence)
       throws Exception {

@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.ExitCode;
 import org.coatrun.cli.input.InputText;
-import org.coatrun.cli.input.JobFile;
+import org.coatrun.cli.input.JobFolder;
 import org.coatrun.cli.output.OutputFolder;
 import org.coatrun.cli.report.ReadingsFiles;
 import org.coatrun.cli.report.ReadingsScreen;
@@ -85,7 +85,7 @@ final class ReadingsCommand extends Subcommand {
     if (job.isEmpty()) {
       return units.orElse(UnitSystem.US);
     }
-    UnitSystem stated = UnitSystem.of(JobFile.read(job.get()).units());
+    UnitSystem stated = UnitSystem.of(JobFolder.read(job.get()).job().units());
     return units.orElse(stated);
   }
 }

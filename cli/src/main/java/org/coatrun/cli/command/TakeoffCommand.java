@@ -16,6 +16,7 @@ import org.coatrun.cli.report.Results;
 import org.coatrun.cli.report.TakeoffFiles;
 import org.coatrun.cli.report.TakeoffScreen;
 import org.coatrun.cli.report.UnitSystem;
+import org.coatrun.cli.workbook.TakeoffWorkbook;
 import org.coatrun.geometry.exposure.ExposureOptions;
 import org.coatrun.geometry.surface.SurfaceOptions;
 import org.coatrun.geometry.surface.SurfaceTakeoff;
@@ -34,8 +35,9 @@ import picocli.CommandLine.Option;
     header = "Account for every steel element and deck: surfaces, weight, section factor.",
     description = {
       "",
-      "Writes members.csv, decks.csv, findings.csv, takeoff.json, basis.txt and report.html, a page"
-          + " to look at, all of them or none, and shows the steel by storey and section.",
+      "Writes members.csv, decks.csv, findings.csv, takeoff.json, takeoff.xlsx, basis.txt and"
+          + " report.html, a page to look at, all of them or none, and shows the steel by storey and"
+          + " section.",
       "With --job also the hours of each element, its thickness and what decided them, and"
           + " material.csv, programme.csv and inspection.csv, the field sheet.",
       ""
@@ -70,6 +72,7 @@ final class TakeoffCommand extends Subcommand {
       Results results = results(building, measure(building, options(job), meshes), job);
       Takeoff takeoff = results.takeoff();
       TakeoffFiles.write(folder, results);
+      TakeoffWorkbook.write(folder, results);
       if (isDrawn(building)) {
         String units = units(building, job).name().toLowerCase(Locale.ROOT);
         folder.write(

@@ -14,18 +14,20 @@ public final class TakeoffTables {
   private TakeoffTables() {}
 
   /** One row for each member. */
-  public static Table members(Takeoff takeoff) {
-    return Table.of(MemberColumns.of(new Sources(takeoff.building())), takeoff.members());
+  public static Table members(Results results) {
+    Takeoff takeoff = results.takeoff();
+    return Table.of(MemberColumns.of(new Sources(takeoff.building()), results), takeoff.members());
   }
 
   /** One row for each deck. */
-  public static Table decks(Takeoff takeoff) {
-    return Table.of(DeckColumns.of(new Sources(takeoff.building())), takeoff.decks());
+  public static Table decks(Results results) {
+    Takeoff takeoff = results.takeoff();
+    return Table.of(DeckColumns.of(new Sources(takeoff.building()), results), takeoff.decks());
   }
 
   /** One row for each finding. */
-  public static Table findings(Takeoff takeoff) {
-    return Table.of(FindingColumns.ALL, takeoff.findings());
+  public static Table findings(Results results) {
+    return Table.of(FindingColumns.ALL, results.takeoff().findings());
   }
 
   /** Sums under a name for their groups; the columns are those of the JSON file. */

@@ -1,6 +1,8 @@
 package org.coatrun.cli.workbook;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.coatrun.cli.spreadsheet.Cell;
 import org.coatrun.cli.spreadsheet.Sheet;
 import org.coatrun.cli.spreadsheet.Style;
@@ -23,8 +25,11 @@ final class BasisSheet {
           Cell.text(line.key().isEmpty() ? "" : line.stated() ? "yes" : "no"),
           Cell.text(line.key()));
     }
-    rows.title("What the numbers mean");
-    meanings.forEach(sentence -> rows.add(Cell.text(sentence, Style.WRAPPED)));
+    rows.title("What the numbers mean, and what decided them");
+    Set<String> listed = lines.stream().map(BasisLine::sentence).collect(Collectors.toSet());
+    meanings.stream()
+        .filter(sentence -> !listed.contains(sentence))
+        .forEach(sentence -> rows.add(Cell.text(sentence, Style.WRAPPED)));
     return rows.sheet(100, 24, 40, 12, 32);
   }
 }

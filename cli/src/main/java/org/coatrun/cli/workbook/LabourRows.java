@@ -172,8 +172,7 @@ final class LabourRows {
 
   private void total(int first, int last) {
     LabourSum all = amounts.labour().total();
-    double bags =
-        amounts.programme().floors().stream().mapToDouble(f -> f.exactBags()).sum();
+    double bags = amounts.programme().floors().stream().mapToDouble(f -> f.exactBags()).sum();
     double[] values = {
       bags,
       bags / job.machine().rate(),

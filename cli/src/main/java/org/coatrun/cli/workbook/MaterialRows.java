@@ -46,8 +46,11 @@ final class MaterialRows {
   /** Exact bags of a floor, for formulas of other sheets. */
   String bags(String floor) {
     int[] range = floors.get(floor);
-    return "SUM(" + rows.reference(range[0], BAGS) + ":"
-        + rows.reference(range[1], BAGS).replaceFirst("^.*!", "") + ")";
+    return "SUM("
+        + rows.reference(range[0], BAGS)
+        + ":"
+        + rows.reference(range[1], BAGS).replaceFirst("^.*!", "")
+        + ")";
   }
 
   /** Whole bags of the job. */

@@ -56,8 +56,7 @@ final class MoneyRows {
     int cost = line("cost", SheetRows.sum(COST, first, last), money.cost());
     String overhead = "ROUND(E" + cost + "*" + rates.cell("prices.overhead") + ",2)";
     int over = line("overhead", overhead, money.overhead());
-    String profit =
-        "ROUND((E" + cost + "+E" + over + ")*" + rates.cell("prices.profit") + ",2)";
+    String profit = "ROUND((E" + cost + "+E" + over + ")*" + rates.cell("prices.profit") + ",2)";
     line("profit", profit, money.profit());
     totalRow = line("total", "SUM(E" + cost + ":E" + (cost + 2) + ")", money.total());
     if (!money.complete()) {
@@ -75,8 +74,7 @@ final class MoneyRows {
             ? Cell.number(amount, Style.HUNDREDTH)
             : Cell.formula(formula, amount, Style.HUNDREDTH),
         Cell.text(item.unit()),
-        Cell.formula(
-            rates.cell(item.key()), BigDecimal.valueOf(item.price()), Style.HUNDREDTH),
+        Cell.formula(rates.cell(item.key()), BigDecimal.valueOf(item.price()), Style.HUNDREDTH),
         Cell.formula("ROUND(B" + row + "*D" + row + ",2)", item.cost(), Style.HUNDREDTH),
         Cell.text(formula == null ? "as planned; does not follow the rates" : ""));
   }

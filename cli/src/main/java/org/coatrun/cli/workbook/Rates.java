@@ -93,8 +93,7 @@ final class Rates {
             Cell.text("board feet in place of a bag where nothing is lost"),
             Cell.formula(
                 cell("material.bag") + "*12/" + cell("material.density"),
-                BigDecimal.valueOf(
-                    spec.bag().pounds() * 12 / spec.density().poundsPerCubicFoot()),
+                BigDecimal.valueOf(spec.bag().pounds() * 12 / spec.density().poundsPerCubicFoot()),
                 Style.HUNDREDTH),
             Cell.text("bf"));
     places.put(YIELD, row);

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.coatrun.cli.report.Cautions;
+import org.coatrun.cli.report.Results;
 import org.coatrun.cli.spreadsheet.Cell;
 import org.coatrun.cli.spreadsheet.Sheet;
 import org.coatrun.cli.spreadsheet.Style;
@@ -21,13 +21,14 @@ final class SummarySheet {
 
   private SummarySheet() {}
 
-  static Sheet of(Takeoff takeoff, Optional<BidSheets> bid) {
+  static Sheet of(Results results, Optional<BidSheets> bid) {
+    Takeoff takeoff = results.takeoff();
     SummarySheet summary = new SummarySheet();
     summary.head(takeoff);
     summary.ledger("Members", takeoff.memberTotals());
     summary.ledger("Decks", takeoff.deckTotals());
     bid.ifPresent(summary::bid);
-    summary.end(takeoff);
+    summary.end(results);
     List<List<Cell>> rows = List.copyOf(summary.rows);
     return new Sheet(
         "Summary", List.of(34, 18, 18, 60), 0, false, () -> Stream.of(rows).flatMap(List::stream));
@@ -98,10 +99,12 @@ final class SummarySheet {
     rows.add(List.of(Cell.text(what), Cell.formula(formula, value, style)));
   }
 
-  private void end(Takeoff takeoff) {
+  private void end(Results results) {
     rows.add(List.of());
-    rows.add(List.of(Cell.text("Findings"), Cell.number(takeoff.findings().size(), Style.WHOLE)));
+    rows.add(
+        List.of(
+            Cell.text("Findings"), Cell.number(results.takeoff().findings().size(), Style.WHOLE)));
     rows.add(List.of());
-    rows.add(List.of(Cell.text(Cautions.SHORT, Style.BOLD)));
+    results.cautions().forEach(caution -> rows.add(List.of(Cell.text(caution))));
   }
 }

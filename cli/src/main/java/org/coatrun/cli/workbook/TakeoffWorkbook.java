@@ -6,16 +6,13 @@ import java.util.Map;
 import java.util.Optional;
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.output.OutputFolder;
-import org.coatrun.cli.report.Basis;
-import org.coatrun.cli.report.Cautions;
+import org.coatrun.cli.report.Results;
 import org.coatrun.cli.report.Table;
 import org.coatrun.cli.report.TakeoffTables;
 import org.coatrun.cli.spreadsheet.Sheet;
 import org.coatrun.cli.spreadsheet.WorkbookFile;
-import org.coatrun.shared.bid.amounts.BidAmounts;
 import org.coatrun.shared.estimate.Takeoff;
 import org.coatrun.shared.estimate.Totals;
-import org.coatrun.shared.job.Job;
 
 /** The workbook takeoff.xlsx. */
 public final class TakeoffWorkbook {
@@ -23,41 +20,31 @@ public final class TakeoffWorkbook {
   private TakeoffWorkbook() {}
 
   /**
-   * Writes takeoff.xlsx with what was measured.
+   * Writes takeoff.xlsx: what was measured and, where there is a job, what it takes to spray it.
    *
    * @throws CommandFailure where it cannot be written
    */
-  public static void write(OutputFolder folder, Takeoff takeoff) throws CommandFailure {
-    write(folder, sheets(takeoff, Optional.empty()));
-  }
-
-  /**
-   * Writes takeoff.xlsx with what was measured and what it takes to spray it.
-   *
-   * @param amounts of the job
-   * @throws CommandFailure where it cannot be written
-   */
-  public static void write(OutputFolder folder, Takeoff takeoff, Job job, BidAmounts amounts)
-      throws CommandFailure {
-    write(folder, sheets(takeoff, Optional.of(new BidSheets(job, amounts))));
-  }
-
-  private static void write(OutputFolder folder, List<Sheet> sheets) throws CommandFailure {
+  public static void write(OutputFolder folder, Results results) throws CommandFailure {
+    Optional<BidSheets> bid =
+        results
+            .bid()
+            .flatMap(b -> results.amounts().map(amounts -> new BidSheets(b.job(), amounts)));
+    List<Sheet> sheets = sheets(results, bid);
     folder.writeBytes("takeoff.xlsx", out -> WorkbookFile.write(out, sheets));
   }
 
-  /** The sheets of a takeoff, and those of its bid where there is one. */
-  static List<Sheet> sheets(Takeoff takeoff, Optional<BidSheets> bid) {
+  private static List<Sheet> sheets(Results results, Optional<BidSheets> bid) {
+    Takeoff takeoff = results.takeoff();
     List<Sheet> sheets = new ArrayList<>();
-    sheets.add(SummarySheet.of(takeoff, bid));
+    sheets.add(SummarySheet.of(results, bid));
     sheets.add(byFloor(takeoff));
     sheets.add(bySection(takeoff));
-    sheets.add(TableSheet.of("Members", TakeoffTables.members(takeoff), "members.csv"));
-    sheets.add(TableSheet.of("Decks", TakeoffTables.decks(takeoff), "decks.csv"));
+    sheets.add(TableSheet.of("Members", TakeoffTables.members(results), "members.csv"));
+    sheets.add(TableSheet.of("Decks", TakeoffTables.decks(results), "decks.csv"));
     bid.ifPresent(b -> sheets.addAll(b.sheets()));
-    sheets.add(TableSheet.of("Findings", TakeoffTables.findings(takeoff), "findings.csv"));
-    sheets.add(BasisSheet.of(Basis.LINES, bid.map(BidSheets::basis).orElse(List.of())));
-    sheets.add(TextSheet.of("Cautions", "Cautions", Cautions.ALL));
+    sheets.add(TableSheet.of("Findings", TakeoffTables.findings(results), "findings.csv"));
+    sheets.add(BasisSheet.of(results.basis(), bid.map(BidSheets::basis).orElse(List.of())));
+    sheets.add(TextSheet.of("Cautions", "Cautions", results.cautions()));
     return sheets;
   }
 
