@@ -37,15 +37,21 @@ class HelpIT {
                 0,
                 """
                 Account for every steel element and deck: surfaces, weight, section factor.
-                Usage: coatrun takeoff [-h] [--accept-truncated] [--strict] --out=DIR [--units=us|si] MODEL...
+                Usage: coatrun takeoff [-h] [--accept-truncated] [--strict] [--job=JOB.yaml] --out=DIR
+                                       [--units=us|si] MODEL...
 
-                Writes members.csv, decks.csv, findings.csv, takeoff.json, takeoff.xlsx, basis.txt and
-                report.html, a page to look at, all of them or none, and shows the steel by storey and section.
+                Writes members.csv, decks.csv, findings.csv, takeoff.json, the workbook takeoff.xlsx, basis.txt
+                and the page report.html, all of them or none, and shows the steel by storey and section.
+                With --job also the hours and thickness of each element with what decided them, and the files
+                material.csv, programme.csv and inspection.csv (the field sheet).
 
                       MODEL...             IFC files (.ifc, .ifczip) of one building: structure, architecture
                                              and others together count as one.
                       --accept-truncated   Use a cut-off file as far as it goes, and exit with 5.
                   -h, --help               Show this help and exit.
+                      --job=JOB.yaml       Job file: what ratings, listings, prices and limits to go by;
+                                             'coatrun job MODEL' prints one to begin with. Without it hours and
+                                             thickness stay open.
                       --out=DIR            Folder for the results; made where it does not exist.
                       --strict             Exit with 5 where an element is unresolved.
                       --units=us|si        Units on the screen; as the first model's, if not given. Files are

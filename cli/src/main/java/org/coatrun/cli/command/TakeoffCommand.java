@@ -35,11 +35,11 @@ import picocli.CommandLine.Option;
     header = "Account for every steel element and deck: surfaces, weight, section factor.",
     description = {
       "",
-      "Writes members.csv, decks.csv, findings.csv, takeoff.json, takeoff.xlsx, basis.txt and"
-          + " report.html, a page to look at, all of them or none, and shows the steel by storey and"
-          + " section.",
-      "With --job also the hours of each element, its thickness and what decided them, and"
-          + " material.csv, programme.csv and inspection.csv, the field sheet.",
+      "Writes members.csv, decks.csv, findings.csv, takeoff.json, the workbook takeoff.xlsx,"
+          + " basis.txt and the page report.html, all of them or none, and shows the steel by storey"
+          + " and section.",
+      "With --job also the hours and thickness of each element with what decided them, and the files"
+          + " material.csv, programme.csv and inspection.csv (the field sheet).",
       ""
     })
 final class TakeoffCommand extends Subcommand {
