@@ -25,6 +25,7 @@ final class MaterialColumns {
           Column.of("name", Row::name),
           Column.of("elements", row -> row.sum().elements()),
           Column.of("area_m2", row -> Rounded.fine(row.sum().area().squareMetres())),
+          Column.of("flute_fill_m3", row -> Rounded.fine(row.sum().fluteFill().cubicMetres())),
           Column.of("by_area_m3", row -> Rounded.fine(row.sum().byArea().cubicMetres())),
           Column.of("by_offset_m3", row -> Rounded.fine(row.sum().byOffset().cubicMetres())),
           Column.of("in_place_m3", row -> Rounded.fine(row.sum().inPlace().cubicMetres())),

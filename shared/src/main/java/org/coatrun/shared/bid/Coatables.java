@@ -35,6 +35,7 @@ public final class Coatables {
   private final LoadPaths loads;
   private final Map<ElementId, List<ElementId>> hosts;
   private final PlaceFinder places;
+  private final FluteBeds flutes;
 
   private Coatables(Takeoff takeoff, boolean compactness) {
     this.takeoff = takeoff;
@@ -43,6 +44,7 @@ public final class Coatables {
     this.loads = new LoadPaths(takeoff, roofs);
     this.hosts = PlaceFinder.hosts(takeoff);
     this.places = new PlaceFinder(takeoff, loads, roofs, hosts);
+    this.flutes = FluteBeds.of(takeoff);
   }
 
   /**
@@ -111,6 +113,7 @@ public final class Coatables {
         q.weightOverPerimeter().stream().mapToObj(SectionFactor::ofWeightOverPerimeter).findFirst(),
         q.sectionFactor(),
         q.ledger().exposed(),
+        flutes.bed(member.id(), q.covers()),
         q.length(),
         q.section().map(SectionMeasure::heated),
         q.section().map(SectionMeasure::cornerFactor),

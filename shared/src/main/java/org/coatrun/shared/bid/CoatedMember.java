@@ -16,6 +16,8 @@ import org.coatrun.shared.units.SectionFactor;
  * @param classReason why it is in its class, in one clause
  * @param byWeight the section factor whose W/D is weight over heated perimeter; empty without one
  * @param byArea the section factor by area of steel; empty without one
+ * @param fluteBed the part of its top under deck that the model draws flat where flutes run across
+ *     it, so that voids stay open between sheet and steel
  * @param cornerFactor k of P t + k t2, where the section's corners are known
  * @param heated heated perimeter, where it has a section
  * @param compact whether its section is known to be compact
@@ -35,6 +37,7 @@ public record CoatedMember(
     Optional<SectionFactor> byWeight,
     Optional<SectionFactor> byArea,
     Area exposed,
+    Area fluteBed,
     Length length,
     Optional<Length> heated,
     Optional<Double> cornerFactor,
@@ -53,7 +56,7 @@ public record CoatedMember(
   }
 
   /** The part of it that is sprayed from one floor. */
-  CoatedMember piece(Place at, Area area, Length part) {
+  CoatedMember piece(Place at, Area area, Area fluteBed, Length part) {
     return new CoatedMember(
         id,
         guid,
@@ -67,6 +70,7 @@ public record CoatedMember(
         byWeight,
         byArea,
         area,
+        fluteBed,
         part,
         heated,
         cornerFactor,

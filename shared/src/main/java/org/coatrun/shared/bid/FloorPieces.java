@@ -45,6 +45,7 @@ final class FloorPieces {
     return whole.piece(
         place.upTo(Optional.of(Length.ofMetres(Math.max(0, top)))),
         whole.exposed().times(share),
+        whole.fluteBed().times(share),
         whole.length().times(share));
   }
 }

@@ -46,4 +46,13 @@ public record DeckGeometry(Length depth, Length pitch, Length topOpening, Length
     double turn = Math.atan2(depth.metres(), side);
     return CoatVolume.cornerFactor(List.of(turn, turn, -turn, -turn));
   }
+
+  /**
+   * Mean depth of the voids between the sheet and what it lies on, where flutes run across: of each
+   * pitch what the rib's trapezoid leaves.
+   */
+  public Length voidDepth() {
+    double ribs = (topOpening.metres() + bottomWidth.metres()) / 2 / pitch.metres();
+    return depth.times(1 - ribs);
+  }
 }

@@ -26,6 +26,7 @@ public final class Rated {
   private Optional<Double> corners = Optional.empty();
   private double lengthFeet = 20;
   private double areaSquareFeet = 100;
+  private double bedSquareFeet;
   private boolean roof;
   private boolean flat;
   private Thickness thickness = given(1);
@@ -83,6 +84,11 @@ public final class Rated {
 
   public Rated area(double squareFeet) {
     areaSquareFeet = squareFeet;
+    return this;
+  }
+
+  public Rated fluteBed(double squareFeet) {
+    bedSquareFeet = squareFeet;
     return this;
   }
 
@@ -145,6 +151,7 @@ public final class Rated {
             Optional.empty(),
             Optional.empty(),
             Area.ofSquareFeet(areaSquareFeet),
+            Area.ofSquareFeet(bedSquareFeet),
             Length.ofFeet(lengthFeet),
             Optional.empty(),
             corners,
@@ -185,6 +192,7 @@ public final class Rated {
               .topFeet(1 + 45 * random.nextDouble())
               .area(random.nextDouble() * Math.pow(10, random.nextInt(4)))
               .inches((1 + random.nextInt(48)) / 16.0)
+              .fluteBed(random.nextInt(3) * random.nextDouble())
               .corners(random.nextDouble() * 4 - 1, 40 * random.nextDouble());
       lines.add(random.nextInt(6) == 0 ? line.flat().deck() : line.member());
     }

@@ -3,6 +3,7 @@ package org.coatrun.shared.bid.amounts;
 import java.util.ArrayList;
 import java.util.List;
 import org.coatrun.shared.bid.inspection.InspectionPlan;
+import org.coatrun.shared.bid.material.MaterialSum;
 import org.coatrun.shared.job.Job;
 import org.coatrun.shared.rules.Numbers;
 
@@ -28,9 +29,11 @@ final class AmountBasis {
 
   private AmountBasis() {}
 
-  static List<BasisLine> of(Job job, InspectionPlan inspection, boolean temperatures) {
+  static List<BasisLine> of(
+      Job job, MaterialSum total, InspectionPlan inspection, boolean temperatures) {
     List<BasisLine> lines = new ArrayList<>();
     material(lines);
+    volumes(lines, total);
     labour(lines);
     programme(lines, temperatures);
     inspection(lines, inspection);
@@ -45,6 +48,13 @@ final class AmountBasis {
         "The true volume is area x thickness, and k x thickness squared along each member for its"
             + " corners; where corners are not known it is area x thickness.",
         GEOMETRY);
+    add(
+        lines,
+        "Where deck.fill-flutes is yes, flutes above steel are filled under deck that the model draws"
+            + " flat, by the mean depth of the voids of the job's profile. They run across the steel"
+            + " that lies as most of the steel under the same deck; flutes that the model draws are"
+            + " not counted.",
+        OWN);
     add(lines, "The allowance for attachments goes on steel, not on deck.", OWN);
     add(lines, "Theoretical yield of a bag is its weight x 12 / density in place.", PRACTICE);
     add(lines, "Waste is a share of what is sprayed: in place / (1 - waste).", PRACTICE);
@@ -58,6 +68,20 @@ final class AmountBasis {
         "A bonding coat goes on sprayed galvanised roof deck without concrete and on galvanised"
             + " cellular deck.",
         PRACTICE);
+  }
+
+  private static void volumes(List<BasisLine> lines, MaterialSum total) {
+    double area = total.byArea().boardFeet();
+    if (area > 0) {
+      double more = 100 * (total.byOffset().boardFeet() / area - 1);
+      add(
+          lines,
+          "Of this job the true volume is "
+              + Numbers.plain(Math.abs(more))
+              + (more < 0 ? " % less" : " % more")
+              + " than area x thickness; material.order says which of the two is ordered.",
+          "this job");
+    }
   }
 
   private static void labour(List<BasisLine> lines) {

@@ -77,7 +77,7 @@ public record BidAmounts(
         inspection,
         List.of(),
         findings,
-        AmountBasis.of(job, inspection, temperatures.isPresent()));
+        AmountBasis.of(job, material.total(), inspection, temperatures.isPresent()));
   }
 
   /**

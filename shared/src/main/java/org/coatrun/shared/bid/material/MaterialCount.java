@@ -41,11 +41,13 @@ final class MaterialCount {
     Area bare = unfolded(item);
     double attachments = item instanceof CoatedMember ? 1 + allowance() : 1;
     Area area = Grid.of(bare.times(attachments));
-    Volume byArea = Grid.of(CoatVolume.byArea(area, thickness));
+    Volume fill = Grid.of(fluteFill(item));
+    Volume byArea = Grid.of(CoatVolume.byArea(area, thickness)).plus(fill);
     Optional<Volume> byOffset =
         corners(item, thickness)
             .map(c -> CoatVolume.byArea(bare, thickness).plus(c).times(attachments))
-            .map(v -> v.cubicMetres() < 0 ? Volume.ZERO : Grid.of(v));
+            .map(v -> v.cubicMetres() < 0 ? Volume.ZERO : Grid.of(v))
+            .map(v -> v.plus(fill));
     Volume inPlace =
         job.material().order() == VolumeBasis.OFFSET ? byOffset.orElse(byArea) : byArea;
     Share waste = kind.waste(job.material().waste());
@@ -54,6 +56,7 @@ final class MaterialCount {
         kind,
         area,
         thickness,
+        fill,
         byArea,
         byOffset,
         inPlace,
@@ -86,6 +89,12 @@ final class MaterialCount {
   private Length alongFlutes(CoatedDeck deck) {
     double flutes = deck.exposed().squareMetres() / job.deck().profile().pitch().metres();
     return Length.ofMetres(flutes * job.deck().profile().cornerFactor());
+  }
+
+  private Volume fluteFill(Coated item) {
+    return item instanceof CoatedMember member && job.deck().fillFlutes()
+        ? member.fluteBed().times(job.deck().profile().voidDepth())
+        : Volume.ZERO;
   }
 
   private Area bonding(Coated item, Area area) {

@@ -16,8 +16,10 @@ import org.coatrun.shared.units.Volume;
  * @param rated the element, its hours and its thickness
  * @param area to be coated: exposed, deck unfolded, attachments allowed for
  * @param thickness to be sprayed
- * @param byArea area by thickness, what the trade counts
- * @param byOffset the true volume around its corners; empty where its corners are not known
+ * @param fluteFill what fills the flutes above it
+ * @param byArea area by thickness, what the trade counts, and the fill
+ * @param byOffset the true volume around its corners, and the fill; empty where its corners are not
+ *     known
  * @param inPlace the one of the two that is ordered by
  * @param waste share of what is sprayed that is lost
  * @param sprayed what must be sprayed so that {@code inPlace} remains
@@ -28,6 +30,7 @@ public record MaterialLine(
     CoatKind kind,
     Area area,
     Length thickness,
+    Volume fluteFill,
     Volume byArea,
     Optional<Volume> byOffset,
     Volume inPlace,

@@ -9,12 +9,14 @@ import org.coatrun.shared.units.Volume;
  * {@link Grid}); nothing is rounded before bags are made whole.
  *
  * @param elements lines that were summed; a member that is sprayed from two floors is on two
+ * @param fluteFill what fills flutes; it is in the volumes as well
  * @param byOffset true volumes, and area by thickness where corners are not known
  * @param sprayed in place and lost
  */
 public record MaterialSum(
     int elements,
     Area area,
+    Volume fluteFill,
     Volume byArea,
     Volume byOffset,
     Volume inPlace,
@@ -23,7 +25,8 @@ public record MaterialSum(
 
   /** The sum of no lines. */
   public static final MaterialSum NONE =
-      new MaterialSum(0, Area.ZERO, Volume.ZERO, Volume.ZERO, Volume.ZERO, Volume.ZERO, Area.ZERO);
+      new MaterialSum(
+          0, Area.ZERO, Volume.ZERO, Volume.ZERO, Volume.ZERO, Volume.ZERO, Volume.ZERO, Area.ZERO);
 
   /** The sum of {@code lines}. */
   public static MaterialSum of(Collection<MaterialLine> lines) {
@@ -39,6 +42,7 @@ public record MaterialSum(
     return new MaterialSum(
         elements + more.elements,
         area.plus(more.area),
+        fluteFill.plus(more.fluteFill),
         byArea.plus(more.byArea),
         byOffset.plus(more.byOffset),
         inPlace.plus(more.inPlace),
@@ -50,6 +54,7 @@ public record MaterialSum(
     return new MaterialSum(
         1,
         line.area(),
+        line.fluteFill(),
         line.byArea(),
         line.byOffset().orElse(line.byArea()),
         line.inPlace(),

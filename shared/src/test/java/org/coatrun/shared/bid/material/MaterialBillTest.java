@@ -92,6 +92,21 @@ class MaterialBillTest {
         .isCloseTo(90, within(1e-6));
   }
 
+  /**
+   * Hand: a flange of 6 in under 20 ft of deck, 10 ft2. Ribs of 7-1/4 and 4-3/4 in fill half of a
+   * pitch of 12 in and 3 in of depth: 1-1/2 in of void on average, 15 bf.
+   */
+  @Test
+  void flutesAboveBeamsAreFilledWhereTheJobSaysSo() {
+    RatedLine beam = Rated.line().fluteBed(10).corners(0, 20).member();
+    MaterialLine filled = bill("", beam).lines().get(0);
+    assertThat(filled.fluteFill().boardFeet()).isCloseTo(15, within(1e-6));
+    assertThat(filled.byArea().boardFeet()).isCloseTo(115, within(1e-6));
+    assertThat(filled.byOffset().orElseThrow().boardFeet()).isCloseTo(115, within(1e-6));
+    MaterialLine open = bill("deck: {fill-flutes: no}", beam).lines().get(0);
+    assertThat(open.byArea().boardFeet()).isCloseTo(100, within(1e-6));
+  }
+
   @Test
   void onlyRoofDeckWithoutConcreteAndCellularDeckTakeABondingCoat() {
     RatedLine floor = Rated.line().deck();

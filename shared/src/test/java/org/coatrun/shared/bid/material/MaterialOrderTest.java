@@ -59,6 +59,7 @@ class MaterialOrderTest {
             Volume.ZERO,
             Volume.ZERO,
             Volume.ZERO,
+            Volume.ZERO,
             Area.ofSquareFeet(1000));
     MaterialOrder order = MaterialOrder.of(sum, Job.defaults().material());
     assertThat(order.bondingGallons()).isCloseTo(3.3333, within(1e-4));
