@@ -21,7 +21,7 @@ import org.coatrun.shared.shape.Vec3;
 final class Meshes {
 
   private static final double WELD = 1e-6;
-  private static final BuildResult.Note OPEN =
+  static final BuildResult.Note OPEN =
       new BuildResult.Note(
           SurfaceFinding.OPEN_SHELL,
           "The faces of the body do not close; its area counts, its volume does not.");

@@ -66,6 +66,9 @@ public final class ShapeBuilder {
     if (shape instanceof Shape.Mesh s) {
       return Meshes.build(s, at);
     }
+    if (shape instanceof Shape.Brep s) {
+      return Breps.build(s, at);
+    }
     if (shape instanceof Shape.Compound s) {
       return compound(s, at);
     }

@@ -21,7 +21,7 @@ final class SplineCurve {
     return out;
   }
 
-  private static Vec3 at(Segment3.Spline s, SplineBasis basis, double t) {
+  static Vec3 at(Segment3.Spline s, SplineBasis basis, double t) {
     int span = basis.span(t);
     double[] n = basis.values(span, t);
     Vec3 sum = Vec3.ZERO;
