@@ -12,6 +12,7 @@ import org.coatrun.shared.listing.Listing;
 import org.coatrun.shared.listing.Restraint;
 import org.coatrun.shared.rules.BeamSubstitution;
 import org.coatrun.shared.rules.MemberKind;
+import org.coatrun.shared.rules.Numbers;
 import org.coatrun.shared.units.FireDuration;
 import org.coatrun.shared.units.Length;
 import org.coatrun.shared.units.SectionFactor;
@@ -129,11 +130,11 @@ final class FormulaWay {
         WorkFinding.OUTSIDE_TESTED_RANGE,
         String.format(
             Locale.ROOT,
-            "%s %.3f lies outside %.3g to %.3g, for which the equation of %s was tested",
+            "%s %.3f lies outside %s to %s, for which the equation of %s was tested",
             form,
             value,
-            smallest,
-            largest,
+            Numbers.plain(smallest),
+            Numbers.plain(largest),
             listing.name()));
   }
 

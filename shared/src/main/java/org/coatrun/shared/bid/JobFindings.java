@@ -58,7 +58,7 @@ final class JobFindings {
   private void noListing(List<RatedLine> lines, List<Finding> findings) {
     long without =
         lines.stream()
-            .filter(l -> l.thickness().reason().equals(ThicknessFinder.NO_LISTING))
+            .filter(l -> l.thickness().reason().endsWith(ThicknessFinder.NO_LISTING))
             .count();
     if (without > 0) {
       findings.add(

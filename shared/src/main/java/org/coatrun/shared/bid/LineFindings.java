@@ -42,7 +42,7 @@ final class LineFindings {
   /** Said once for the job, not for each element. */
   private static boolean listingMissing(Thickness.Missing missing) {
     return missing.code() == WorkFinding.NO_LISTING_ENTRY
-        && missing.reason().equals(ThicknessFinder.NO_LISTING);
+        && missing.reason().endsWith(ThicknessFinder.NO_LISTING);
   }
 
   private static boolean byTable(RatedLine line) {
