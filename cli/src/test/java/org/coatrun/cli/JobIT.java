@@ -94,6 +94,7 @@ class JobIT {
                 job.units(),
                 all.building(),
                 all.ratings(),
+                all.substances(),
                 all.exposure(),
                 all.deck(),
                 all.listings(),

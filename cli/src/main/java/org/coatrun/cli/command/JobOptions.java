@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.input.JobFolder;
+import org.coatrun.shared.bid.StatedSubstances;
+import org.coatrun.shared.model.Building;
 import picocli.CommandLine.Option;
 
 /** The job file of a command. */
@@ -25,5 +27,10 @@ final class JobOptions {
    */
   Optional<JobFolder> read() throws CommandFailure {
     return job.isPresent() ? Optional.of(JobFolder.read(job.get())) : Optional.empty();
+  }
+
+  /** The building, its members taken for steel or not as the job says. */
+  static Building applied(Optional<JobFolder> job, Building building) {
+    return job.map(j -> StatedSubstances.in(building, j.job().substances())).orElse(building);
   }
 }

@@ -67,7 +67,7 @@ final class TakeoffCommand extends Subcommand {
   ExitCode run() throws CommandFailure {
     Optional<JobFolder> job = jobs.read();
     try (OutputFolder folder = OutputFolder.open(out)) {
-      Building building = models.read(Progress.on(err()));
+      Building building = JobOptions.applied(job, models.read(Progress.on(err())));
       List<ElementMesh> meshes = Collections.synchronizedList(new ArrayList<>());
       Results results = results(building, measure(building, options(job), meshes), job);
       Takeoff takeoff = results.takeoff();

@@ -9,6 +9,7 @@ import org.coatrun.shared.bid.Bid;
 import org.coatrun.shared.bid.amounts.BasisLine;
 import org.coatrun.shared.bid.amounts.BidAmounts;
 import org.coatrun.shared.bid.amounts.JobBasis;
+import org.coatrun.shared.job.SubstanceRule;
 import org.coatrun.shared.listing.Listing;
 
 /** What decided hours, thickness and place, each rule with its source. */
@@ -63,6 +64,7 @@ final class BidBasis {
     }
     Bid bid = results.bid().get();
     lines.addAll(RULES);
+    substances(bid.job().substances(), lines);
     bid.listings().forEach(listing -> lines.add(listing(listing)));
     decided(bid).forEach((by, count) -> lines.add("Hours decided by " + by + ": " + count + "."));
     JobBasis.of(bid.job(), GROUPS).stream().map(BasisLine::sentence).forEach(lines::add);
@@ -70,6 +72,18 @@ final class BidBasis {
         .map(BasisLine::sentence)
         .forEach(lines::add);
     return lines;
+  }
+
+  private static void substances(List<SubstanceRule> rules, List<String> lines) {
+    for (int i = 0; i < rules.size(); i++) {
+      lines.add(
+          "Rule "
+              + (i + 1)
+              + " of substances: "
+              + (rules.get(i).steel() ? "steel" : "not steel")
+              + rules.get(i).reason().map(r -> ", " + r).orElse("")
+              + " [job file].");
+    }
   }
 
   private static Map<String, String> decided(Bid bid) {

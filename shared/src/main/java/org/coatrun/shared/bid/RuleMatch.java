@@ -17,7 +17,7 @@ public final class RuleMatch {
         && named(rule.workingFloor(), item.place().workingFloor())
         && named(rule.space(), item.place().space())
         && named(rule.name(), item.name())
-        && named(rule.section().map(RuleMatch::tight), tight(item.section()))
+        && section(rule.section(), item.section())
         && rule.guid().map(g -> g.equals(item.guid())).orElse(true)
         && inZone(rule.zone(), item.place().middle())
         && ofFrame(rule, item);
@@ -35,7 +35,12 @@ public final class RuleMatch {
     return section.replace(" ", "");
   }
 
-  private static boolean named(Optional<String> pattern, String name) {
+  /** Whether a designation fits; letter case and blanks do not count. */
+  static boolean section(Optional<String> pattern, String section) {
+    return named(pattern.map(RuleMatch::tight), tight(section));
+  }
+
+  static boolean named(Optional<String> pattern, String name) {
     return pattern.map(p -> glob(fold(p), fold(name))).orElse(true);
   }
 

@@ -1,11 +1,13 @@
 package org.coatrun.shared.bid;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.coatrun.shared.finding.WorkFinding;
 import org.coatrun.shared.job.Job;
 import org.coatrun.shared.listing.ListedDeck;
 import org.coatrun.shared.listing.Listing;
+import org.coatrun.shared.listing.Restraint;
 import org.coatrun.shared.units.FireDuration;
 import org.coatrun.shared.units.Length;
 
@@ -106,7 +108,12 @@ final class ThicknessFinder {
 
   private Thickness deck(Rating rating, Ruling ruling) {
     for (Listing listing : named(ruling)) {
-      List<ListedDeck> decks = rating.fewest(listing.decks(), ListedDeck::hours);
+      List<ListedDeck> fit =
+          listing.decks().stream()
+              .filter(d -> rating.serves(d.restraint()))
+              .sorted(Comparator.comparing(d -> d.restraint() != Restraint.RESTRAINED))
+              .toList();
+      List<ListedDeck> decks = rating.fewest(fit, ListedDeck::hours);
       if (!decks.isEmpty()) {
         ListedDeck deck = decks.get(0);
         return given(

@@ -41,7 +41,7 @@ public enum ModelFinding implements FindingCode {
       "F208",
       Severity.WARNING,
       "Steel stands in no storey of the model.",
-      "Give its storey in the job file, or have the model put it in one."),
+      "Have the model put it in one; rules of the job file can still name it by zone, section or mark."),
   STRUCTURE_CYCLE(
       "F209",
       Severity.ERROR,
@@ -87,12 +87,12 @@ public enum ModelFinding implements FindingCode {
       Severity.NOTE,
       "Elements of a kind that is structural steel only now and then show no sign of being so, and"
           + " were left out.",
-      "Look through the kinds named; where some are steel to be coated, say so in the job file."),
+      "Look through the kinds named; where some are steel to be coated, have the model say so."),
   UNKNOWN_SUBSTANCE(
       "F218",
       Severity.WARNING,
       "Nothing in the model says what a member is made of.",
-      "Say in the job file whether it is steel."),
+      "Say under substances in the job file whether it is steel."),
   NEAREST_SCHEMA(
       "F219",
       Severity.NOTE,
@@ -102,7 +102,7 @@ public enum ModelFinding implements FindingCode {
       "F220",
       Severity.WARNING,
       "The model has no storeys.",
-      "Ask for a model with storeys, or give levels in the job file."),
+      "Ask for a model with storeys; until then floors are told by slabs alone."),
   SEVERAL_BODIES(
       "F221",
       Severity.NOTE,
@@ -122,7 +122,7 @@ public enum ModelFinding implements FindingCode {
       "F224",
       Severity.WARNING,
       "An element's materials name steel and something else; it was taken for steel.",
-      "Say in the job file what it is."),
+      "Say under substances in the job file where it is not."),
   OPENING_WITHOUT_HOST(
       "F225",
       Severity.NOTE,

@@ -102,7 +102,7 @@ public enum WorkFinding implements FindingCode {
   RULE_UNUSED(
       "F421",
       Severity.WARNING,
-      "A rating rule of the job file matches nothing.",
+      "A rule of the job file matches nothing.",
       "Check its selectors against the names in the model."),
   RATING_UNREADABLE(
       "F422",

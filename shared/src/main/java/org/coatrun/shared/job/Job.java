@@ -14,6 +14,8 @@ public record Job(
     @Key(note = "construction type, occupancy, height") Construction building,
     @Key(note = "rules that win over Table 601, in order; the last that matches wins")
         List<RatingRule> ratings,
+    @Key(note = "what is steel and what is not, where the model does not say")
+        List<SubstanceRule> substances,
     @Key(note = "contact, holes, attachments") Exposure exposure,
     @Key(note = "deck sprayed or not, and its profile") DeckWork deck,
     @Key(note = "listing files beside this one") List<String> listings,
@@ -37,6 +39,7 @@ public record Job(
    */
   public Job {
     ratings = List.copyOf(ratings);
+    substances = List.copyOf(substances);
     listings = List.copyOf(listings);
     alternates = List.copyOf(alternates);
     if (alternates.stream().map(Alternate::name).distinct().count() < alternates.size()) {

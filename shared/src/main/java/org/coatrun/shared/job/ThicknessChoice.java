@@ -20,7 +20,8 @@ public record ThicknessChoice(
             most = "800 C")
         Temperature criticalTemperature,
     @Key(
-            note = "thickness of steel that has no section factor; not stated: a finding",
+            note =
+                "thickness of steel that has no section factor; not stated: a plate takes that of the member it is on, else it is a finding",
             least = "1/8 in",
             most = "6 in")
         Optional<Length> withoutFactor) {}

@@ -24,6 +24,7 @@ public final class Change {
         job.units(),
         building(job.building(), other),
         ratings,
+        job.substances(),
         job.exposure(),
         deck(job.deck(), other),
         job.listings(),
