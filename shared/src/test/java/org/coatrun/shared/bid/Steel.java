@@ -83,6 +83,7 @@ record Steel(
         factor,
         factor,
         Area.ofSquareMetres(10),
+        Area.ZERO,
         Length.ofMetres(6),
         Optional.empty(),
         Optional.empty(),
