@@ -42,6 +42,7 @@ final class FloorChecker {
     Length rise = outline.elevation().minus(request.floors().get(spot.floor()).elevation());
     int storeys = Math.abs(floor - spot.floor());
     Pressure pump = pumpPressure(rise.plus(highest), most(routes, Route::length));
+    EquivalentLength longest = equivalent(routes);
     return new FloorCheck(
         rise,
         storeys,
@@ -49,12 +50,12 @@ final class FloorChecker {
         most(routes, Route::pipe),
         routes.stream().mapToInt(Route::bends).max().orElse(0),
         standpipe(Length.ofMetres(Math.abs(rise.metres())), storeys, byHose),
-        equivalent(routes),
+        longest,
         pump,
         request.utilities().supply().map(s -> s.compareTo(pump) < 0),
         feederDrop(spot),
         fans(outline),
-        notes(routes, rise));
+        new FloorNotes(request).of(floor, spot, rise, pump, longest));
   }
 
   /** Why the limits ask for standpipe; empty where hose will do. */
@@ -129,22 +130,5 @@ final class FloorChecker {
     double area = floor.plate().stream().mapToDouble(Region::area).sum();
     Volume air = Volume.ofCubicMetres(area * floor.height().metres());
     return List.of(new FloorCheck.Fan("the whole floor", Ventilation.fan(air, changes)));
-  }
-
-  private List<String> notes(List<Route> routes, Length rise) {
-    var notes = new ArrayList<String>();
-    Optional<Length> rated = request.limits().machineEquivalent();
-    EquivalentLength longest = equivalent(routes);
-    if (rated.isPresent() && rated.get().compareTo(longest.quick()) < 0) {
-      notes.add(
-          feet(
-              "equivalent length %.0f ft by the quick rule is over the machine's %.0f ft: an"
-                  + " indication",
-              longest.quick(), rated.get()));
-    }
-    if (rise.metres() < 0) {
-      notes.add("the work lies below the machine: material falls in the line");
-    }
-    return notes;
   }
 }

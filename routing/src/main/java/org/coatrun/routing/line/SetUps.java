@@ -9,8 +9,6 @@ import org.coatrun.shared.line.Access;
 import org.coatrun.shared.line.Hardware;
 import org.coatrun.shared.line.Leg;
 import org.coatrun.shared.line.LineRequest;
-import org.coatrun.shared.line.MachineSpot;
-import org.coatrun.shared.line.Riser;
 import org.coatrun.shared.line.Route;
 import org.coatrun.shared.line.SetUp;
 import org.coatrun.shared.line.WorkCell;
@@ -22,8 +20,7 @@ final class SetUps {
 
   private final LineRequest request;
   private final LineModel model;
-  private final List<MachineSpot> spots;
-  private final List<Riser> risers;
+  private final Candidates candidates;
   private final List<WorkCell> cells;
   private final List<Optional<Route>> routes;
   private final Loading loading;
@@ -31,14 +28,12 @@ final class SetUps {
   SetUps(
       LineRequest request,
       LineModel model,
-      List<MachineSpot> spots,
-      List<Riser> risers,
+      Candidates candidates,
       List<WorkCell> cells,
       List<Optional<Route>> routes) {
     this.request = request;
     this.model = model;
-    this.spots = spots;
-    this.risers = risers;
+    this.candidates = candidates;
     this.cells = cells;
     this.routes = routes;
     this.loading = new Loading(request.stock());
@@ -105,8 +100,8 @@ final class SetUps {
     return new SetUp(
         number,
         p.floor,
-        spots.get(p.spot).name(),
-        option.riser().map(r -> risers.get(r).name()),
+        candidates.spots().get(p.spot).name(),
+        option.riser().map(r -> candidates.risers().get(r).name()),
         model.floorClasses().get(p.floorClass).outlets().point(p.outlet),
         group,
         Volume.ofCubicMetres(coating),

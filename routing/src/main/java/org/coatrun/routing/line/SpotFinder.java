@@ -7,8 +7,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.coatrun.routing.floor.FreeArea;
-import org.coatrun.shared.line.FloorOutline;
-import org.coatrun.shared.line.KeepOut;
 import org.coatrun.shared.line.LineRequest;
 import org.coatrun.shared.line.MachineSpot;
 import org.coatrun.shared.line.Region;
@@ -24,15 +22,10 @@ final class SpotFinder {
   /** More spots than these add nothing that the line would notice. */
   private static final int MOST = 40;
 
-  /** The machine may stand this near to what is not free, in metres. */
-  private static final double SLIT = 0.02;
-
   private final LineRequest request;
-  private final FloorOutline floor;
 
   SpotFinder(LineRequest request) {
     this.request = request;
-    this.floor = request.floors().get(request.machineFloor());
   }
 
   /**
@@ -47,31 +40,12 @@ final class SpotFinder {
     return spots;
   }
 
-  /** Where there is room whichever way the machine lies, else where it fits one way. */
+  /** Where the rectangle fits one way or the other. */
   private List<Vec2> places() {
-    List<Region> keepOuts =
-        request.keepOuts().stream()
-            .filter(k -> k.storey().equals(floor.storey()))
-            .map(KeepOut::region)
-            .toList();
-    Length longer = request.site().roomLength();
-    FreeArea ample = FreeArea.of(floor, keepOuts, longer.times(0.5));
-    List<Vec2> places = places(ample, longer.metres(), p -> true);
-    if (!places.isEmpty()) {
-      return places;
-    }
-    Length shorter = request.site().roomWidth();
-    FreeArea narrow = FreeArea.of(floor, keepOuts, shorter.times(0.5));
-    FreeArea all = FreeArea.of(floor, keepOuts, Length.ZERO);
-    return places(narrow, shorter.metres() / 2, p -> fits(p, all));
-  }
-
-  /** Whether the rectangle fits along x or along y. */
-  private boolean fits(Vec2 at, FreeArea all) {
-    double l = request.site().roomLength().metres() / 2 - SLIT;
-    double w = request.site().roomWidth().metres() / 2 - SLIT;
-    return all.holds(at.x() - l, at.y() - w, at.x() + l, at.y() + w)
-        || all.holds(at.x() - w, at.y() - l, at.x() + w, at.y() + l);
+    var room = new MachineRoom(request, request.machineFloor());
+    FreeArea all = room.all();
+    double half = request.site().roomWidth().metres() / 2;
+    return places(room.narrow(), half, p -> room.fits(p, all));
   }
 
   private List<Vec2> places(FreeArea room, double least, Predicate<Vec2> fits) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import org.coatrun.routing.floor.FreeArea;
 import org.coatrun.shared.line.Region;
 import org.coatrun.shared.shape.Vec2;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.Test;
 class PipeRunsTest {
 
   private static final double MARGIN = 0.15;
+  private static final double BEND = 1.5;
 
   @Test
   void pipeFollowsTheWallsOfABareRoom() {
@@ -52,5 +54,30 @@ class PipeRunsTest {
       assertThat(run.length()).isBetween(outlet.distance(start) - 1e-6, sides + 10);
       assertThat(run.turns().size()).isLessThanOrEqualTo(4);
     }
+  }
+
+  /** Length and bends weighed, against every way through the network. */
+  @Test
+  void everyRunIsTheBestOfAllWays() {
+    int ways = 0;
+    for (long number = 0; number < 24; number++) {
+      SmallRoom room = SmallRoom.of(number);
+      List<Region> free = room.free().regions();
+      var pipes = new PipeNetwork(free, List.of(), MARGIN, 9);
+      Vec2 start = room.point(new Random(number));
+      var runs = new PipeRuns(pipes, new FloorNetwork(free), start, BEND);
+      for (Vec2 node : pipes.nodes()) {
+        AllPipePaths.Best best = AllPipePaths.best(pipes, free, start, node, BEND);
+        String which = "room " + number + " to " + node;
+        double cost = runs.runTo(node).map(PipeRunsTest::weighed).orElse(1e9);
+        assertThat(cost).as(which).isCloseTo(Math.min(best.cost(), 1e9), within(1e-6));
+        ways += best.paths();
+      }
+    }
+    assertThat(ways).isGreaterThan(500);
+  }
+
+  private static double weighed(HosePath run) {
+    return run.length() + BEND * run.turns().stream().filter(t -> t > Math.toRadians(5)).count();
   }
 }

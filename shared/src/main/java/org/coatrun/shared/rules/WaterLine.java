@@ -3,12 +3,16 @@ package org.coatrun.shared.rules;
 import org.coatrun.shared.units.FlowRate;
 import org.coatrun.shared.units.Length;
 import org.coatrun.shared.units.Pressure;
+import org.coatrun.shared.units.Volume;
 
 /** Pressure in the water line: lift, friction, and what the pump must give. */
 public final class WaterLine {
 
   /** Least pressure at the nozzle (common practice). */
   public static final Pressure AT_NOZZLE = Pressure.ofPsi(65);
+
+  /** Tank of a booster pump (common practice). */
+  public static final Volume BOOSTER_TANK = Volume.ofUsGallons(55);
 
   private static final double PSI_PER_FOOT = 0.433;
   private static final double HAZEN_WILLIAMS = 4.52;

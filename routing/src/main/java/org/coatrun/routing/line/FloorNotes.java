@@ -1,0 +1,75 @@
+package org.coatrun.routing.line;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.coatrun.shared.line.EquivalentLength;
+import org.coatrun.shared.line.LineRequest;
+import org.coatrun.shared.line.MachineSpot;
+import org.coatrun.shared.rules.WaterLine;
+import org.coatrun.shared.units.Length;
+import org.coatrun.shared.units.Pressure;
+
+/** What else the engineer's sheet of a floor says, each in one sentence. */
+final class FloorNotes {
+
+  private final LineRequest request;
+
+  FloorNotes(LineRequest request) {
+    this.request = request;
+  }
+
+  /**
+   * @param spot the machine that feeds the floor
+   * @param rise from the machine up
+   * @param pump water pressure needed at the pump
+   * @param longest equivalent length of the longest line
+   */
+  List<String> of(
+      int floor, MachineSpot spot, Length rise, Pressure pump, EquivalentLength longest) {
+    var notes = new ArrayList<String>();
+    if (floor == spot.floor()) {
+      bags(spot, notes);
+    }
+    if (request.utilities().supply().map(s -> s.compareTo(pump) < 0).orElse(false)) {
+      notes.add(booster());
+    }
+    Optional<Length> rated = request.limits().machineEquivalent();
+    if (rated.isPresent() && rated.get().compareTo(longest.quick()) < 0) {
+      notes.add(
+          String.format(
+              Locale.ROOT,
+              "equivalent length %.0f ft by the quick rule is over the machine's %.0f ft: an"
+                  + " indication",
+              longest.quick().feet(),
+              rated.get().feet()));
+    }
+    if (rise.metres() < 0) {
+      notes.add("the work lies below the machine: material falls in the line");
+    }
+    return notes;
+  }
+
+  /** Bags stand beside the machine, and trucks unload near it. */
+  private void bags(MachineSpot spot, List<String> notes) {
+    if (!new MachineRoom(request, spot.floor()).beside(spot.at())) {
+      notes.add("no room for the bags beside the machine: store them dry and within reach");
+    }
+    request.site().truckAccess().stream()
+        .map(t -> Length.ofMetres(t.distance(spot.at())))
+        .min(Comparator.naturalOrder())
+        .map(l -> String.format(Locale.ROOT, "bags are carried %.0f ft from the trucks", l.feet()))
+        .ifPresent(notes::add);
+  }
+
+  /** The tank bridges a supply that falls short for a while. */
+  private String booster() {
+    double flow = request.utilities().waterFlow().gallonsPerMinute();
+    double tank = WaterLine.BOOSTER_TANK.usGallons();
+    String lasts = flow > 0 ? String.format(Locale.ROOT, ", %.0f min of water", tank / flow) : "";
+    return String.format(
+        Locale.ROOT, "booster pump with a tank of %.0f gal (common practice)%s", tank, lasts);
+  }
+}
