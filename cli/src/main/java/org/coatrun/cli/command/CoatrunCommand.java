@@ -19,6 +19,8 @@ import picocli.CommandLine.Spec;
       SurveyCommand.class,
       JobCommand.class,
       TakeoffCommand.class,
+      LineCommand.class,
+      LiftCommand.class,
       PailCommand.class,
       ReadingsCommand.class
     },

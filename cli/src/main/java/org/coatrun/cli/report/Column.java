@@ -8,9 +8,10 @@ import java.util.function.Function;
  * @param name as it stands in the header
  * @param value text, number, or null for an empty cell
  */
-record Column<T>(String name, Function<T, Object> value) {
+public record Column<T>(String name, Function<T, Object> value) {
 
-  static <T> Column<T> of(String name, Function<T, Object> value) {
+  /** A column by its name. */
+  public static <T> Column<T> of(String name, Function<T, Object> value) {
     return new Column<>(name, value);
   }
 }

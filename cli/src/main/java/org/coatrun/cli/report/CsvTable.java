@@ -16,7 +16,7 @@ import java.util.List;
  * <p>Text from a model that a spreadsheet would take for a formula gets an apostrophe in front, as
  * spreadsheets themselves mark text.
  */
-final class CsvTable {
+public final class CsvTable {
 
   private static final String LEADS_A_FORMULA = "=+-@\t\r\n";
 
@@ -30,7 +30,8 @@ final class CsvTable {
   private CsvTable() {}
 
   /** Writes a header and a row for each of {@code items}. */
-  static <T> void write(Writer writer, List<Column<T>> columns, List<T> items) throws IOException {
+  public static <T> void write(Writer writer, List<Column<T>> columns, List<T> items)
+      throws IOException {
     CsvSchema.Builder schema = CsvSchema.builder().setUseHeader(true).setLineSeparator("\r\n");
     columns.forEach(column -> schema.addColumn(column.name()));
     if (items.isEmpty()) {

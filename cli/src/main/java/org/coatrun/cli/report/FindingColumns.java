@@ -4,9 +4,10 @@ import java.util.List;
 import org.coatrun.shared.finding.Finding;
 
 /** The columns of findings.csv. */
-final class FindingColumns {
+public final class FindingColumns {
 
-  static final List<Column<Finding>> ALL =
+  /** In this order. */
+  public static final List<Column<Finding>> ALL =
       List.of(
           Column.of("code", finding -> finding.code().code()),
           Column.of("severity", finding -> Words.of(finding.code().severity())),

@@ -9,11 +9,12 @@ import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.finding.FindingCode;
 
 /** Findings on the screen: how many of each kind, and what the kind means. */
-final class FindingSummary {
+public final class FindingSummary {
 
   private FindingSummary() {}
 
-  static void print(PrintWriter out, List<Finding> findings) {
+  /** Prints how often each kind of finding came up, and what it means. */
+  public static void print(PrintWriter out, List<Finding> findings) {
     if (findings.isEmpty()) {
       out.println("Findings: none");
       return;

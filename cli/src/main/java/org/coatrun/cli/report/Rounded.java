@@ -8,22 +8,22 @@ import java.util.OptionalDouble;
  * Numbers for files: half-even at a fixed number of decimals, trailing zeros dropped, so that the
  * same value always gives the same text.
  */
-final class Rounded {
+public final class Rounded {
 
   private Rounded() {}
 
   /** Areas in m2 and volumes in m3: nine decimals. */
-  static BigDecimal fine(double value) {
+  public static BigDecimal fine(double value) {
     return to(9, value);
   }
 
   /** Lengths in m, weights in kg, factors: six decimals. */
-  static BigDecimal plain(double value) {
+  public static BigDecimal plain(double value) {
     return to(6, value);
   }
 
   /** Like {@link #plain(double)}, or null for an empty cell. */
-  static BigDecimal plain(OptionalDouble value) {
+  public static BigDecimal plain(OptionalDouble value) {
     return value.isPresent() ? plain(value.getAsDouble()) : null;
   }
 

@@ -7,7 +7,7 @@ import java.util.List;
 import org.coatrun.cli.console.Plain;
 
 /** A table of text in columns, for the screen: the first columns to the left, numbers right. */
-final class TextTable {
+public final class TextTable {
 
   private static final int WIDEST = 40;
   private static final String GAP = "  ";
@@ -20,25 +20,28 @@ final class TextTable {
    *
    * @param textColumns how many columns, from the first, hold text; the rest hold numbers
    */
-  TextTable(int textColumns, String... header) {
+  public TextTable(int textColumns, String... header) {
     this.textColumns = textColumns;
     rows.add(List.of(header));
   }
 
-  void row(String... cells) {
+  /** A row of cells; text from a model is made harmless and shortened. */
+  public void row(String... cells) {
     rows.add(Arrays.stream(cells).map(Plain::text).map(TextTable::shorten).toList());
   }
 
   /** A row of dashes. */
-  void rule() {
+  public void rule() {
     rows.add(List.of());
   }
 
-  boolean isEmpty() {
+  /** Whether it has no row but the header. */
+  public boolean isEmpty() {
     return rows.size() == 1;
   }
 
-  void print(PrintWriter out) {
+  /** Prints all rows. */
+  public void print(PrintWriter out) {
     int[] widths = widths();
     for (List<String> row : rows) {
       out.println(line(row, widths).stripTrailing());

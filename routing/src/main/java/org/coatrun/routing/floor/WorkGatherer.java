@@ -101,7 +101,16 @@ public final class WorkGatherer {
         return Optional.of(f);
       }
     }
-    return Optional.empty();
+    return sunk(bit);
+  }
+
+  /** A base plate in a pocket of the lowest floor is sprayed from that floor. */
+  private Optional<Integer> sunk(Bit bit) {
+    boolean pocket =
+        !floors.isEmpty()
+            && floors.get(0).elevation().metres() <= bit.underside + LineTolerance.POCKET
+            && free.get(0).nearest(bit.at, Length.ofMetres(aside)).isPresent();
+    return pocket ? Optional.of(0) : Optional.empty();
   }
 
   private List<Bit> bits(WorkPiece p) {

@@ -1,0 +1,35 @@
+package org.coatrun.cli.command;
+
+import org.coatrun.cli.console.CommandFailure;
+import org.coatrun.cli.console.ExitCode;
+import org.coatrun.cli.line.LiftScreen;
+import org.coatrun.cli.report.Cautions;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** Shows, floor by floor, what vertical transfer asks for. */
+@Command(
+    name = "lift",
+    header = "Check the vertical transfer to each floor: rise, hose, standpipe, water, power, air.",
+    description = {
+      "",
+      "Shows for each floor the rise and storeys, flexible hose and pipe, whether standpipe is"
+          + " required and why, the pressure needed at the pump, booster, voltage drop, air for"
+          + " ventilation, and bags against the room for them. Writes nothing.",
+      ""
+    })
+final class LiftCommand extends Subcommand {
+
+  @Mixin private ModelOptions models;
+
+  @Mixin private JobOptions jobs;
+
+  @Override
+  ExitCode run() throws CommandFailure {
+    LineRun run = LineRun.of(models, jobs.read(), err());
+    LiftScreen.print(out(), run.line(), models.units(run.takeoff().building()));
+    out().println(Cautions.SHORT);
+    out().flush();
+    return ModelOptions.completeness(run.takeoff().building(), err());
+  }
+}

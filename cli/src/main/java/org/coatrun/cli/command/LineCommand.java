@@ -1,0 +1,63 @@
+package org.coatrun.cli.command;
+
+import java.nio.file.Path;
+import org.coatrun.cli.console.CommandFailure;
+import org.coatrun.cli.console.ExitCode;
+import org.coatrun.cli.line.LineFiles;
+import org.coatrun.cli.line.LineScreen;
+import org.coatrun.cli.output.OutputFolder;
+import org.coatrun.cli.report.Cautions;
+import org.coatrun.cli.report.CsvTable;
+import org.coatrun.cli.report.FindingColumns;
+import org.coatrun.cli.report.FindingSummary;
+import org.coatrun.cli.report.UnitSystem;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Plans where the machine stands and how the material gets to the steel. */
+@Command(
+    name = "line",
+    header = "Plan the material line: machine, standpipe, hose, set-ups, hardware, moves.",
+    description = {
+      "",
+      "Writes line.json, routes.csv, floors.csv, spots.csv, hardware.csv, moves.csv, findings.csv,"
+          + " basis.txt and drawings of each floor and of the risers as SVG and PDF, all of them or"
+          + " none, and shows machine, risers, floors and the best spots.",
+      "Without --job the limits are those of common practice, every member is sprayed at a nominal"
+          + " thickness, and places for the machine are looked for.",
+      ""
+    })
+final class LineCommand extends Subcommand {
+
+  @Mixin private ModelOptions models;
+
+  @Mixin private JobOptions jobs;
+
+  @Option(
+      names = "--out",
+      required = true,
+      paramLabel = "DIR",
+      description = "Folder for the results; made where it does not exist.")
+  private Path out;
+
+  @Override
+  ExitCode run() throws CommandFailure {
+    var job = jobs.read();
+    try (OutputFolder folder = OutputFolder.open(out)) {
+      LineRun run = LineRun.of(models, job, err());
+      UnitSystem units = models.units(run.takeoff().building());
+      LineFiles.write(folder, run.line(), units);
+      folder.write("findings.csv", w -> CsvTable.write(w, FindingColumns.ALL, run.findings()));
+      folder.write("basis.txt", w -> LineFiles.basis(w, run.line()));
+      folder.publish();
+      LineScreen.print(out(), run.line(), units);
+      FindingSummary.print(out(), run.findings());
+      out().println();
+      out().println(Cautions.SHORT);
+      out().println("Written to " + out);
+      out().flush();
+      return ModelOptions.completeness(run.takeoff().building(), err());
+    }
+  }
+}

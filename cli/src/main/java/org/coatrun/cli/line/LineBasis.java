@@ -1,0 +1,111 @@
+package org.coatrun.cli.line;
+
+import java.io.IOException;
+import java.io.Writer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.coatrun.cli.report.Cautions;
+import org.coatrun.shared.line.LineLimits;
+import org.coatrun.shared.line.LineRequest;
+import org.coatrun.shared.line.Proof;
+import org.coatrun.shared.line.Utilities;
+
+/** What the numbers of a line mean, and by which limits and rules it was planned. */
+final class LineBasis {
+
+  private LineBasis() {}
+
+  /** One rule a line, with the numbers that were used. */
+  static List<String> of(LineResult result) {
+    LineRequest request = result.request();
+    var lines = new ArrayList<String>();
+    lines.add(
+        "Floors are the level tops of slabs and decks gathered by height, less openings, walls of"
+            + " concrete or masonry, columns, and keep-outs of the job file; light partitions come"
+            + " after the spraying.");
+    lines.add(
+        "Steel is sprayed from the highest floor under its underside, cut into places of work of"
+            + " about 20 ft.");
+    limits(request.limits(), lines);
+    lines.add(
+        "Hose runs along the shortest way over the floor; slack and bends are added to it. Pipe"
+            + " runs along walls and column lines.");
+    lines.add(
+        "Equivalent lengths follow two published rules that disagree: an indication, never a"
+            + " proof.");
+    utilities(request.utilities(), lines);
+    lines.add("bags: at the theoretical yield, nothing lost; storage_bags: what the room holds.");
+    lines.add(
+        "Costs weigh machine, riser, outlet, pipe, hose, haul and loss of yield; they are estimates"
+            + " of our own, and serve the choice alone.");
+    proof(result.plan().proof(), lines);
+    lines.add(
+        "Places are in metres in the coordinates of the model. Files are in SI units; numbers are"
+            + " rounded to six decimals, volumes to nine, halves to even.");
+    return List.copyOf(lines);
+  }
+
+  private static void limits(LineLimits l, List<String> lines) {
+    lines.add(
+        say(
+            "Limits: %.0f ft of flexible hose in all, whip of %.0f ft in it; standpipe over %.0f ft"
+                + " of rise or %d storeys, or where hose alone would be longer (common practice"
+                + " where the job file does not say otherwise).",
+            l.flexible().feet(), l.whip().feet(), l.hoseRise().feet(), l.hoseStoreys()));
+    lines.add(
+        say(
+            "Hose is laid %.0f %% longer than taut, bent to %.1f ft at least, and kept %.1f ft from"
+                + " walls, columns and edges.",
+            100 * l.slack(), l.bendRadius().feet(), l.margin().feet()));
+  }
+
+  private static void utilities(Utilities u, List<String> lines) {
+    lines.add(
+        say(
+            "Pressure at the pump: %.0f psi at the nozzle, 0.433 psi for each foot of lift, and"
+                + " friction of %.1f gal/min in %.2f in hose by Hazen-Williams, C %.0f.",
+            u.nozzle().psi(),
+            u.waterFlow().gallonsPerMinute(),
+            u.waterHose().inches(),
+            u.roughness()));
+    lines.add(
+        say(
+            "Voltage drop: three-phase, %.0f A at %.0f V, resistance of the conductor by NEC chapter"
+                + " 9; %.0f %% is allowed.",
+            u.amperes(), u.volts(), u.feederPercent()));
+    lines.add(
+        say(
+            "Air: %.0f changes an hour of each room, or of the floor's height by its plate where the"
+                + " model has no rooms.",
+            u.airChanges()));
+  }
+
+  private static void proof(Proof p, List<String> lines) {
+    lines.add(
+        p.optimal()
+            ? say(
+                "The plan is proven best among the spots, risers and outlets looked at: cost %.0f,"
+                    + " bound %.0f.",
+                p.cost(), p.bound())
+            : say(
+                "The search stopped before the plan was proven best: cost %.0f, bound %.0f, at most"
+                    + " %.1f %% from the best.",
+                p.cost(), p.bound(), 100 * p.gap()));
+  }
+
+  private static String say(String sentence, Object... with) {
+    return String.format(Locale.ROOT, sentence, with);
+  }
+
+  static void write(Writer writer, LineResult result) throws IOException {
+    writer.write("What the numbers of the line mean\n\n");
+    for (String line : of(result)) {
+      writer.write("- " + line + "\n");
+    }
+    writer.write("\nCautions\n\n");
+    for (String line : Cautions.ALL) {
+      writer.write("- " + line + "\n");
+    }
+  }
+}
