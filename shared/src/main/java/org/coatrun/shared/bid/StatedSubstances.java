@@ -117,7 +117,6 @@ public final class StatedSubstances {
     return about
         && decided.stream()
             .anyMatch(
-                id ->
-                    id.step() == finding.step() && building.fileName(id).equals(finding.file()));
+                id -> id.step() == finding.step() && building.fileName(id).equals(finding.file()));
   }
 }

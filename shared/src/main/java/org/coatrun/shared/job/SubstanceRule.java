@@ -4,8 +4,8 @@ import java.util.Optional;
 import org.coatrun.shared.yaml.Key;
 
 /**
- * Says of members whether they are steel where the model does not, or says it wrongly. All selectors
- * that are given must match; of several rules that match the last one wins.
+ * Says of members whether they are steel where the model does not, or says it wrongly. All
+ * selectors that are given must match; of several rules that match the last one wins.
  */
 public record SubstanceRule(
     @Key(note = "name or mark; * stands for anything") Optional<String> name,
