@@ -86,7 +86,7 @@ public final class Covering {
         }
         Geometry shade = contact.shade(p, b, whole, kernel);
         if (!shade.isEmpty()) {
-          rest = kernel.overlay().less(whole, shade);
+          rest = kernel.overlay().lessInPieces(whole, shade);
           sum[i] += (whole.getArea() - rest.getArea()) * p.stretch();
         }
       }
@@ -106,7 +106,7 @@ public final class Covering {
     if (fill.isEmpty()) {
       return before;
     }
-    Geometry rest = kernel.overlay().less(whole, fill);
+    Geometry rest = kernel.overlay().lessInPieces(whole, fill);
     if (isSame(rest, whole)) {
       return before;
     }

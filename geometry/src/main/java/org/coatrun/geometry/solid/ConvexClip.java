@@ -1,6 +1,8 @@
 package org.coatrun.geometry.solid;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
@@ -162,6 +164,23 @@ final class ConvexClip {
     return new double[][] {one, two};
   }
 
+  /**
+   * What is left of one convex ring where another covers the rest, as convex rings side by side:
+   * behind each edge of the cover, what the edges before it left.
+   */
+  static List<double[]> pieces(double[] subject, double[] cover) {
+    List<double[]> out = new ArrayList<>();
+    double[] left = subject;
+    for (int e = 0; e < cover.length && left != null; e += 2) {
+      double[] outside = beyond(left, cover, e);
+      if (outside != null) {
+        out.add(outside);
+      }
+      left = within(left, cover, e);
+    }
+    return out;
+  }
+
   /** Whether no corner of the region lies outside the ring by more than a distance. */
   static boolean holds(double[] ring, Polygon region, double thin) {
     CoordinateSequence c = region.getExteriorRing().getCoordinateSequence();
@@ -192,9 +211,17 @@ final class ConvexClip {
   }
 
   private static double[] beyond(double[] ring, double[] cover, int e) {
-    int f = (e + 2) % cover.length;
+    return onOneSide(ring, cover, (e + 2) % cover.length, e);
+  }
+
+  private static double[] within(double[] ring, double[] cover, int e) {
+    return onOneSide(ring, cover, e, (e + 2) % cover.length);
+  }
+
+  /** What of a ring lies to the left of a line from one corner of another to the next. */
+  private static double[] onOneSide(double[] ring, double[] of, int from, int to) {
     double[] out = new double[2 * ring.length + 4];
-    int n = clipped(ring, ring.length / 2, cover[f], cover[f + 1], cover[e], cover[e + 1], out);
+    int n = clipped(ring, ring.length / 2, of[from], of[from + 1], of[to], of[to + 1], out);
     return n < 3 ? null : Arrays.copyOf(out, 2 * n);
   }
 }

@@ -31,7 +31,8 @@ public record ElementMesh(ElementId id, Transform3 frame, double[] points, boole
       boolean side = p.use() == CoveredPatch.Use.SIDE;
       list.add(p.patch().plane(), p.rest(), side);
       if (p.restArea() < p.patch().area() * (1 - 1e-9)) {
-        list.add(p.patch().plane(), kernel.overlay().less(p.patch().region(), p.rest()), false);
+        list.add(
+            p.patch().plane(), kernel.overlay().lessInPieces(p.patch().region(), p.rest()), false);
       }
     }
     return new ElementMesh(element.id(), frame(element), list.points(), list.coated());
