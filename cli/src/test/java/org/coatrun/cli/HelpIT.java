@@ -75,6 +75,24 @@ class HelpIT {
         .endsWith(EXIT_CODES);
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "plan | Take off the building and plan its material line in one run.",
+        "line | Plan the material line: machine, standpipe, hose, set-ups, hardware, moves.",
+        "lift | Check the vertical transfer to each floor: rise, hose, standpipe, water, power, air."
+      })
+  void theCommandsOfTheLineExplainThemselves(String command, String header) throws Exception {
+    Run run = Program.run(command, "--help");
+
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out())
+        .startsWith(header + "\nUsage: coatrun " + command + " [-h]")
+        .contains("--job=JOB.yaml", "MODEL...")
+        .endsWith(EXIT_CODES);
+  }
+
   @Test
   void jobExplainsItself() throws Exception {
     Run run = Program.run("job", "--help");
@@ -126,7 +144,8 @@ class HelpIT {
     assertThat(help.exitCode()).isZero();
     assertThat(help.out())
         .contains("\nCommands:\n")
-        .contains("\n  survey ", "\n  job ", "\n  takeoff ", "\n  pail ", "\n  readings ");
+        .contains("\n  survey ", "\n  job ", "\n  takeoff ", "\n  pail ", "\n  readings ")
+        .contains("\n  plan ", "\n  line ", "\n  lift ");
     assertThat(Program.run("--version"))
         .isEqualTo(new Run(0, "coatrun " + System.getProperty("coatrun.version") + "\n", ""));
   }
@@ -136,7 +155,10 @@ class HelpIT {
       delimiter = '|',
       value = {
         "''                                | no command given                          | coatrun",
-        "lift                              | Unmatched argument at index 0: 'lift'     | coatrun",
+        "hoist                             | Unmatched argument at index 0: 'hoist'    | coatrun",
+        "line model.ifc                    | Missing required option: '--out=DIR'      | coatrun line",
+        "plan model.ifc                    | Missing required option: '--out=DIR'      | coatrun plan",
+        "lift                              | Missing required parameter: 'MODEL'       | coatrun lift",
         "takeoff model.ifc                 | Missing required option: '--out=DIR'      | coatrun takeoff",
         "survey                            | Missing required parameter: 'MODEL'       | coatrun survey",
         "survey model.ifc --units cubits   | Invalid value for option '--units'        | coatrun survey",

@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       SurveyCommand.class,
       JobCommand.class,
+      PlanCommand.class,
       TakeoffCommand.class,
       LineCommand.class,
       LiftCommand.class,

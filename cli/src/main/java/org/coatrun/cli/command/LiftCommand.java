@@ -26,8 +26,8 @@ final class LiftCommand extends Subcommand {
 
   @Override
   ExitCode run() throws CommandFailure {
-    LineRun run = LineRun.of(models, jobs.read(), err());
-    LiftScreen.print(out(), run.line(), models.units(run.takeoff().building()));
+    LineRun run = LineRun.of(TakeoffRun.of(models, jobs.read(), false, err()), err());
+    LiftScreen.print(out(), run.line(), run.takeoff().units());
     out().println(Cautions.SHORT);
     out().flush();
     return ModelOptions.completeness(run.takeoff().building(), err());

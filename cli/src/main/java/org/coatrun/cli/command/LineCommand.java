@@ -45,14 +45,15 @@ final class LineCommand extends Subcommand {
   ExitCode run() throws CommandFailure {
     var job = jobs.read();
     try (OutputFolder folder = OutputFolder.open(out)) {
-      LineRun run = LineRun.of(models, job, err());
-      UnitSystem units = models.units(run.takeoff().building());
+      LineRun run = LineRun.of(TakeoffRun.of(models, job, false, err()), err());
+      UnitSystem units = run.takeoff().units();
+      var findings = run.takeoff().results().takeoff().findings();
       LineFiles.write(folder, run.line(), units);
-      folder.write("findings.csv", w -> CsvTable.write(w, FindingColumns.ALL, run.findings()));
+      folder.write("findings.csv", w -> CsvTable.write(w, FindingColumns.ALL, findings));
       folder.write("basis.txt", w -> LineFiles.basis(w, run.line()));
       folder.publish();
       LineScreen.print(out(), run.line(), units);
-      FindingSummary.print(out(), run.findings());
+      FindingSummary.print(out(), findings);
       out().println();
       out().println(Cautions.SHORT);
       out().println("Written to " + out);

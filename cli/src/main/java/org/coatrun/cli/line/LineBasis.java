@@ -5,7 +5,6 @@ import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.coatrun.cli.report.Cautions;
 import org.coatrun.shared.line.LineLimits;
 import org.coatrun.shared.line.LineRequest;
 import org.coatrun.shared.line.Proof;
@@ -104,7 +103,7 @@ final class LineBasis {
       writer.write("- " + line + "\n");
     }
     writer.write("\nCautions\n\n");
-    for (String line : Cautions.ALL) {
+    for (String line : result.cautions()) {
       writer.write("- " + line + "\n");
     }
   }

@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
-import org.coatrun.cli.report.Cautions;
 import org.coatrun.cli.report.Column;
 import org.coatrun.cli.report.FindingColumns;
 import org.coatrun.cli.report.Rounded;
@@ -55,7 +54,7 @@ final class LineJson {
   private void write() throws IOException {
     json.writeStartObject();
     json.writeStringField("result", "line");
-    strings("cautions", Cautions.ALL);
+    strings("cautions", result.cautions());
     strings("basis", LineBasis.of(result));
     json.writeStringField("building", result.building().name());
     limits();

@@ -18,12 +18,24 @@ import org.coatrun.shared.model.Building;
  * A line as worked out for a building.
  *
  * @param findings of floors, work and line, sorted; those of the takeoff are not among them
+ * @param cautions what every output says
  */
 public record LineResult(
-    Building building, Job job, LineRequest request, LinePlan plan, List<Finding> findings) {
+    Building building,
+    Job job,
+    LineRequest request,
+    LinePlan plan,
+    List<Finding> findings,
+    List<String> cautions) {
 
   public LineResult {
     findings = findings.stream().distinct().sorted().toList();
+    cautions = List.copyOf(cautions);
+  }
+
+  /** What the numbers mean, one rule a line. */
+  public List<String> basis() {
+    return LineBasis.of(this);
   }
 
   /**
@@ -31,7 +43,8 @@ public record LineResult(
    *
    * @throws CommandFailure where the job file does not fit the building
    */
-  public static LineResult of(Takeoff takeoff, LineWork work, Job job) throws CommandFailure {
+  public static LineResult of(Takeoff takeoff, LineWork work, Job job, List<String> cautions)
+      throws CommandFailure {
     Building building = takeoff.building();
     Floors floors =
         FloorCutter.cut(building, takeoff.surfaces().extents().values(), FloorOptions.defaults());
@@ -40,6 +53,6 @@ public record LineResult(
     var findings = new ArrayList<Finding>(floors.findings());
     findings.addAll(work.findings());
     findings.addAll(plan.findings());
-    return new LineResult(building, job, request, plan, findings);
+    return new LineResult(building, job, request, plan, findings, cautions);
   }
 }

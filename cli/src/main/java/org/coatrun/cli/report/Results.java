@@ -27,6 +27,7 @@ public final class Results {
   private final Optional<BidAmounts> amounts;
   private final Map<ElementId, List<Coated>> coated = new LinkedHashMap<>();
   private final Map<ElementId, RatedLine> rated = new HashMap<>();
+  private final List<String> moreBasis = new ArrayList<>();
 
   private Results(
       Takeoff takeoff, Optional<Bid> bid, Optional<BidAmounts> amounts, List<Coated> items) {
@@ -62,6 +63,23 @@ public final class Results {
             folder.temperatures());
     List<Coated> items = bid.lines().stream().map(RatedLine::item).toList();
     return new Results(takeoff, Optional.of(bid), Optional.of(amounts), items);
+  }
+
+  /** The same with the findings and the basis of what was worked out besides. */
+  public Results with(List<Finding> more, List<String> basis) {
+    List<Finding> all = new ArrayList<>(takeoff.findings());
+    all.addAll(more);
+    List<Coated> items = coated.values().stream().flatMap(List::stream).toList();
+    Results other =
+        new Results(
+            new Takeoff(
+                takeoff.building(), takeoff.members(), takeoff.decks(), all, takeoff.surfaces()),
+            bid,
+            amounts,
+            items);
+    other.moreBasis.addAll(moreBasis);
+    other.moreBasis.addAll(basis);
+    return other;
   }
 
   /** The takeoff; its findings are all findings of the run. */
@@ -110,6 +128,7 @@ public final class Results {
   public List<String> basis() {
     List<String> all = new ArrayList<>(Basis.LINES);
     all.addAll(BidBasis.of(this));
+    all.addAll(moreBasis);
     return List.copyOf(all);
   }
 }

@@ -1,0 +1,130 @@
+package org.coatrun.cli.command;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.coatrun.cli.console.CommandFailure;
+import org.coatrun.cli.console.Progress;
+import org.coatrun.cli.input.JobFolder;
+import org.coatrun.cli.output.OutputFolder;
+import org.coatrun.cli.page.TakeoffPage;
+import org.coatrun.cli.report.Results;
+import org.coatrun.cli.report.TakeoffFiles;
+import org.coatrun.cli.report.UnitSystem;
+import org.coatrun.cli.workbook.TakeoffWorkbook;
+import org.coatrun.geometry.exposure.ExposureOptions;
+import org.coatrun.geometry.surface.SurfaceOptions;
+import org.coatrun.geometry.surface.SurfaceTakeoff;
+import org.coatrun.geometry.view.ElementMesh;
+import org.coatrun.shared.estimate.Takeoff;
+import org.coatrun.shared.estimate.TakeoffAssembly;
+import org.coatrun.shared.job.Job;
+import org.coatrun.shared.model.Building;
+import org.coatrun.shared.surface.Surfaces;
+
+/**
+ * Models read, measured and bid on once, for all commands that need a takeoff.
+ *
+ * @param meshes what the page shows; empty where it is not written
+ * @param units of the screen
+ */
+record TakeoffRun(
+    Optional<JobFolder> folder, Results results, List<ElementMesh> meshes, UnitSystem units) {
+
+  private static final int MOST_DRAWN = 20_000;
+  private static final String NOT_DRAWN =
+      "report.html is not written for models of more than 20,000 members and decks; the tables are"
+          + " complete.";
+
+  /**
+   * Reads, measures and bids.
+   *
+   * @param drawn whether the page will be written
+   * @throws CommandFailure where a file cannot be read as a model
+   */
+  static TakeoffRun of(
+      ModelOptions models, Optional<JobFolder> folder, boolean drawn, PrintWriter err)
+      throws CommandFailure {
+    Building building = JobOptions.applied(folder, models.read(Progress.on(err)));
+    List<ElementMesh> meshes = Collections.synchronizedList(new ArrayList<>());
+    SurfaceOptions options = options(folder);
+    if (drawn && isDrawn(building)) {
+      options = options.withMeshes(meshes::add);
+    }
+    Takeoff takeoff = TakeoffAssembly.assemble(building, measure(building, options, err));
+    Results results = folder.map(j -> Results.of(takeoff, j)).orElseGet(() -> Results.of(takeoff));
+    UnitSystem units =
+        folder.map(j -> models.units(j.job().units())).orElseGet(() -> models.units(building));
+    return new TakeoffRun(folder, results, meshes, units);
+  }
+
+  private static boolean isDrawn(Building building) {
+    return building.members().size() + building.decks().size() <= MOST_DRAWN;
+  }
+
+  /**
+   * When faces count as covered, holes as small, and what deck is like, by the job or by default.
+   */
+  private static SurfaceOptions options(Optional<JobFolder> folder) {
+    return folder
+        .map(JobFolder::job)
+        .map(
+            j ->
+                SurfaceOptions.defaults()
+                    .withExposure(ExposureOptions.of(j.exposure()))
+                    .withDeck(j.deck().profile()))
+        .orElseGet(SurfaceOptions::defaults);
+  }
+
+  private static Surfaces measure(Building building, SurfaceOptions options, PrintWriter err) {
+    Progress progress = Progress.on(err);
+    try {
+      return SurfaceTakeoff.measure(
+          building,
+          options,
+          (done, total) -> progress.at("Measuring", total == 0 ? 1 : (double) done / total));
+    } finally {
+      progress.done();
+    }
+  }
+
+  Building building() {
+    return results.takeoff().building();
+  }
+
+  /** The job, or one that states nothing. */
+  Job job() {
+    return folder.map(JobFolder::job).orElseGet(Job::defaults);
+  }
+
+  /** The same with more findings and more of what the numbers mean. */
+  TakeoffRun with(Results other) {
+    return new TakeoffRun(folder, other, meshes, units);
+  }
+
+  /**
+   * Writes the files of the takeoff, and the page where the model is not too large for it.
+   *
+   * @throws CommandFailure where one cannot be written
+   */
+  void write(OutputFolder to, PrintWriter err) throws CommandFailure {
+    TakeoffFiles.write(to, results);
+    TakeoffWorkbook.write(to, results);
+    if (isDrawn(building())) {
+      String shown = units.name().toLowerCase(Locale.ROOT);
+      to.write(
+          "report.html",
+          w -> w.write(TakeoffPage.html(results.takeoff(), meshes, shown, results.basis())));
+    } else {
+      err.println(NOT_DRAWN);
+    }
+  }
+
+  int unresolved() {
+    Takeoff takeoff = results.takeoff();
+    return takeoff.memberTotals().unresolved() + takeoff.deckTotals().unresolved();
+  }
+}
