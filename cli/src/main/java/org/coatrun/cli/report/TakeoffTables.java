@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.coatrun.shared.bid.amounts.BidAmounts;
 import org.coatrun.shared.estimate.Takeoff;
 import org.coatrun.shared.estimate.Totals;
 import org.coatrun.shared.units.Area;
@@ -28,6 +29,19 @@ public final class TakeoffTables {
   /** One row for each finding. */
   public static Table findings(Results results) {
     return Table.of(FindingColumns.ALL, results.takeoff().findings());
+  }
+
+  /**
+   * Sums of material by something; the columns are those of material.csv without its first.
+   *
+   * @param by floor, section, role, rule or kind, or job for the sum of all
+   */
+  public static Table material(BidAmounts amounts, String by) {
+    List<Column<MaterialColumns.Row>> columns =
+        MaterialColumns.ALL.subList(1, MaterialColumns.ALL.size());
+    return Table.of(
+        columns,
+        MaterialColumns.rows(amounts).stream().filter(row -> row.by().equals(by)).toList());
   }
 
   /** Sums under a name for their groups; the columns are those of the JSON file. */

@@ -11,6 +11,7 @@ import org.coatrun.cli.report.Table;
 import org.coatrun.cli.report.TakeoffTables;
 import org.coatrun.cli.spreadsheet.Sheet;
 import org.coatrun.cli.spreadsheet.WorkbookFile;
+import org.coatrun.shared.bid.amounts.BidAmounts;
 import org.coatrun.shared.estimate.Takeoff;
 import org.coatrun.shared.estimate.Totals;
 
@@ -37,8 +38,8 @@ public final class TakeoffWorkbook {
     Takeoff takeoff = results.takeoff();
     List<Sheet> sheets = new ArrayList<>();
     sheets.add(SummarySheet.of(results, bid));
-    sheets.add(byFloor(takeoff));
-    sheets.add(bySection(takeoff));
+    sheets.add(byFloor(takeoff, results.amounts()));
+    sheets.add(bySection(takeoff, results.amounts()));
     sheets.add(TableSheet.of("Members", TakeoffTables.members(results), "members.csv"));
     sheets.add(TableSheet.of("Decks", TakeoffTables.decks(results), "decks.csv"));
     bid.ifPresent(b -> sheets.addAll(b.sheets()));
@@ -48,17 +49,20 @@ public final class TakeoffWorkbook {
     return sheets;
   }
 
-  private static Sheet byFloor(Takeoff takeoff) {
+  private static Sheet byFloor(Takeoff takeoff, Optional<BidAmounts> amounts) {
     SumSheet sheet = new SumSheet();
     add(sheet, "Members by storey", "storey", takeoff.membersByStorey(), takeoff.memberTotals());
     add(sheet, "Decks by storey", "storey", takeoff.decksByStorey(), takeoff.deckTotals());
+    amounts.ifPresent(a -> material(sheet, a, "floor"));
     return sheet.sheet("By floor");
   }
 
-  private static Sheet bySection(Takeoff takeoff) {
+  private static Sheet bySection(Takeoff takeoff, Optional<BidAmounts> amounts) {
     SumSheet sheet = new SumSheet();
     add(sheet, "Members by section", "section", takeoff.membersBySection(), takeoff.memberTotals());
     add(sheet, "Members by role", "role", takeoff.membersByRole(), takeoff.memberTotals());
+    amounts.ifPresent(
+        a -> List.of("section", "role", "rule", "kind").forEach(by -> material(sheet, a, by)));
     return sheet.sheet("By section");
   }
 
@@ -67,5 +71,12 @@ public final class TakeoffWorkbook {
     Table all = TakeoffTables.sums(group, Map.of("All", total));
     sheet.add(
         title, TakeoffTables.sums(group, sums), all.rows().stream().findFirst().orElseThrow());
+  }
+
+  private static void material(SumSheet sheet, BidAmounts amounts, String by) {
+    sheet.add(
+        "Material by " + by,
+        TakeoffTables.material(amounts, by),
+        TakeoffTables.material(amounts, "job").rows().stream().findFirst().orElseThrow());
   }
 }
