@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.coatrun.cli.Program.Run;
 import org.coatrun.shared.job.Job;
-import org.coatrun.shared.job.ProjectInfo;
-import org.coatrun.shared.job.UnitSystem;
+import org.coatrun.shared.yaml.RecordStarter;
+import org.coatrun.shared.yaml.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -76,42 +76,11 @@ class JobIT {
     assertThat(Program.DISTRIBUTION.resolve("schema/listing.schema.json")).exists();
   }
 
-  /** What the model cannot know is as if nothing were stated. */
+  /** But for name and units it is as if nothing were stated. */
   private static void requireDefaults(Job job, String name) {
-    Job all = Job.defaults();
-    ProjectInfo project =
-        new ProjectInfo(
-            name,
-            all.project().number(),
-            all.project().location(),
-            all.project().preparedBy(),
-            all.project().notes());
-    assertThat(job.units()).isIn(UnitSystem.US, UnitSystem.SI);
-    assertThat(job)
-        .isEqualTo(
-            new Job(
-                project,
-                job.units(),
-                all.building(),
-                all.ratings(),
-                all.substances(),
-                all.exposure(),
-                all.deck(),
-                all.listings(),
-                all.thickness(),
-                all.material(),
-                all.machine(),
-                all.labour(),
-                all.prices(),
-                all.alternates(),
-                all.programme(),
-                all.cold(),
-                all.inspection(),
-                all.line(),
-                all.water(),
-                all.power(),
-                all.air(),
-                all.site()));
+    String stated =
+        "project: {name: " + RecordStarter.text(name) + "}\nunits: " + Words.of(job.units());
+    assertThat(job).isEqualTo(Job.parse("job.yaml", stated));
   }
 
   /** Rules behind a # are right once it is taken away. */
