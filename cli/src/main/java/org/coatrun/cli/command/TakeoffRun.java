@@ -65,17 +65,11 @@ record TakeoffRun(
     return building.members().size() + building.decks().size() <= MOST_DRAWN;
   }
 
-  /**
-   * When faces count as covered, holes as small, and what deck is like, by the job or by default.
-   */
+  /** When faces count as covered and holes as small, by the job or by default. */
   private static SurfaceOptions options(Optional<JobFolder> folder) {
     return folder
         .map(JobFolder::job)
-        .map(
-            j ->
-                SurfaceOptions.defaults()
-                    .withExposure(ExposureOptions.of(j.exposure()))
-                    .withDeck(j.deck().profile()))
+        .map(j -> SurfaceOptions.defaults().withExposure(ExposureOptions.of(j.exposure())))
         .orElseGet(SurfaceOptions::defaults);
   }
 

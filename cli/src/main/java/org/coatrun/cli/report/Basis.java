@@ -35,10 +35,9 @@ public final class Basis {
           "section_along: even, or least favourable where the section changes along the member:"
               + " area, contour and section factor are then those where contour over area is"
               + " greatest.",
-          "flute_voids_m3: voids over the member in decks whose flutes run across it: from its open"
-              + " flange up to the soffit where flutes are drawn; where a deck is drawn flat, by"
-              + " the job file's deck profile, the flutes taken to run across the members that"
-              + " carry most of the deck (common practice).",
+          "flute_voids_m3: voids over the member, from its open flange up to the soffit, in decks"
+              + " whose flutes are drawn and run within 45 degrees of square to it; decks that are"
+              + " drawn flat leave none here.",
           "soffit_plan_m2 and soffit_m2 of deck: its underside seen square to it, and its faces as"
               + " drawn, whatever covers them; where flutes is flat, the sheet is the plan times"
               + " the developed factor of the job file's deck profile.",

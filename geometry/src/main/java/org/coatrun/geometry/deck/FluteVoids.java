@@ -83,8 +83,7 @@ public final class FluteVoids {
                 deck.id(),
                 Area.ofSquareMetres(sums[0]),
                 Area.ofSquareMetres(sums[1]),
-                Volume.ofCubicMetres(sums[2]),
-                /* drawn= */ true))
+                Volume.ofCubicMetres(sums[2])))
         : Optional.empty();
   }
 

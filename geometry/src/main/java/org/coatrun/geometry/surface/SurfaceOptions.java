@@ -4,27 +4,21 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.coatrun.geometry.exposure.ExposureOptions;
 import org.coatrun.geometry.view.ElementMesh;
-import org.coatrun.shared.rules.DeckGeometry;
 
 /**
  * How surfaces are measured.
  *
  * @param threads elements measured side by side, at least one; the result does not depend on it
  * @param exposure what counts as covered and as a hole
- * @param deck the profile of decks that the model draws flat, for the voids over members that their
- *     flutes run across; without it such decks leave none
  * @param meshes hears the surface of each element as triangles, from several threads, where a
  *     picture is wanted
  */
 public record SurfaceOptions(
-    int threads,
-    ExposureOptions exposure,
-    Optional<DeckGeometry> deck,
-    Optional<Consumer<ElementMesh>> meshes) {
+    int threads, ExposureOptions exposure, Optional<Consumer<ElementMesh>> meshes) {
 
   /** So many threads, and the stated defaults for contact and holes. */
   public SurfaceOptions(int threads) {
-    this(threads, ExposureOptions.defaults(), Optional.empty(), Optional.empty());
+    this(threads, ExposureOptions.defaults(), Optional.empty());
   }
 
   public SurfaceOptions {
@@ -40,16 +34,11 @@ public record SurfaceOptions(
 
   /** The same, with other limits for contact and holes. */
   public SurfaceOptions withExposure(ExposureOptions other) {
-    return new SurfaceOptions(threads, other, deck, meshes);
-  }
-
-  /** The same, with a profile for decks that the model draws flat. */
-  public SurfaceOptions withDeck(DeckGeometry profile) {
-    return new SurfaceOptions(threads, exposure, Optional.of(profile), meshes);
+    return new SurfaceOptions(threads, other, meshes);
   }
 
   /** The same, and each element's triangles are handed over. */
   public SurfaceOptions withMeshes(Consumer<ElementMesh> sink) {
-    return new SurfaceOptions(threads, exposure, deck, Optional.of(sink));
+    return new SurfaceOptions(threads, exposure, Optional.of(sink));
   }
 }

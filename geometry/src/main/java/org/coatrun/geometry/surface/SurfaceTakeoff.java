@@ -1,7 +1,6 @@
 package org.coatrun.geometry.surface;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -14,7 +13,6 @@ import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
-import org.coatrun.geometry.deck.ProfileFlutes;
 import org.coatrun.geometry.exposure.Thing;
 import org.coatrun.geometry.frame.FrameBuilder;
 import org.coatrun.geometry.frame.FrameOptions;
@@ -28,8 +26,6 @@ import org.coatrun.shared.model.Building;
 import org.coatrun.shared.model.Element;
 import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.model.Member;
-import org.coatrun.shared.rules.DeckGeometry;
-import org.coatrun.shared.shape.Vec3;
 import org.coatrun.shared.surface.Extent;
 import org.coatrun.shared.surface.Measurement;
 import org.coatrun.shared.surface.Standing;
@@ -93,17 +89,7 @@ public final class SurfaceTakeoff {
               progress.step(done.incrementAndGet(), total);
             });
     options.meshes().ifPresent(sink -> standingBy(made, total, sink));
-    Surfaces surfaces =
-        gathered(outcomes, frame(made), Places.of(building, made), extents(made, total));
-    return options.deck().map(d -> fluted(surfaces, made, d)).orElse(surfaces);
-  }
-
-  private static Surfaces fluted(Surfaces surfaces, Things.Result[] made, DeckGeometry profile) {
-    var axes = new HashMap<ElementId, Vec3>();
-    for (Thing t : bodies(made)) {
-      t.axis().filter(a -> !t.soffitOnly()).ifPresent(a -> axes.put(t.id(), a.direction()));
-    }
-    return surfaces.with(new ProfileFlutes(profile, axes).added(surfaces.measurements()));
+    return gathered(outcomes, frame(made), Places.of(building, made), extents(made, total));
   }
 
   private static List<Thing> bodies(Things.Result[] made) {

@@ -114,6 +114,7 @@ public final class Coatables {
         q.sectionFactor(),
         q.ledger().exposed(),
         flutes.bed(member.id(), q.covers()),
+        q.fluteVolume(),
         q.length(),
         q.section().map(SectionMeasure::heated),
         q.section().map(SectionMeasure::cornerFactor),
@@ -130,7 +131,7 @@ public final class Coatables {
         label(deck.identity()),
         places.of(line),
         q.ledger().exposed(),
-        deck.form() != Deck.Form.SHEET,
+        FluteBeds.isFlat(deck, Optional.of(q)),
         roofs.carriesConcrete(deck),
         rating(deck.properties()));
   }

@@ -9,6 +9,7 @@ import org.coatrun.shared.rules.MemberKind;
 import org.coatrun.shared.units.Area;
 import org.coatrun.shared.units.Length;
 import org.coatrun.shared.units.SectionFactor;
+import org.coatrun.shared.units.Volume;
 
 /**
  * A steel member to be rated and coated.
@@ -18,6 +19,7 @@ import org.coatrun.shared.units.SectionFactor;
  * @param byArea the section factor by area of steel; empty without one
  * @param fluteBed the part of its top under deck that the model draws flat where flutes run across
  *     it, so that voids stay open between sheet and steel
+ * @param fluteVoids voids over it in flutes that the model draws
  * @param cornerFactor k of P t + k t2, where the section's corners are known
  * @param heated heated perimeter, where it has a section
  * @param compact whether its section is known to be compact
@@ -38,6 +40,7 @@ public record CoatedMember(
     Optional<SectionFactor> byArea,
     Area exposed,
     Area fluteBed,
+    Volume fluteVoids,
     Length length,
     Optional<Length> heated,
     Optional<Double> cornerFactor,
@@ -56,7 +59,7 @@ public record CoatedMember(
   }
 
   /** The part of it that is sprayed from one floor. */
-  CoatedMember piece(Place at, Area area, Area fluteBed, Length part) {
+  CoatedMember piece(Place at, double share) {
     return new CoatedMember(
         id,
         guid,
@@ -69,9 +72,10 @@ public record CoatedMember(
         section,
         byWeight,
         byArea,
-        area,
-        fluteBed,
-        part,
+        exposed.times(share),
+        fluteBed.times(share),
+        fluteVoids.times(share),
+        length.times(share),
         heated,
         cornerFactor,
         compact,

@@ -42,10 +42,6 @@ final class FloorPieces {
   }
 
   private static CoatedMember piece(CoatedMember whole, Place place, double share, double top) {
-    return whole.piece(
-        place.upTo(Optional.of(Length.ofMetres(Math.max(0, top)))),
-        whole.exposed().times(share),
-        whole.fluteBed().times(share),
-        whole.length().times(share));
+    return whole.piece(place.upTo(Optional.of(Length.ofMetres(Math.max(0, top)))), share);
   }
 }

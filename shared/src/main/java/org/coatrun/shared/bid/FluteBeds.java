@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.coatrun.shared.estimate.DeckLine;
 import org.coatrun.shared.estimate.MemberLine;
+import org.coatrun.shared.estimate.Quantities;
 import org.coatrun.shared.estimate.Takeoff;
 import org.coatrun.shared.model.Deck;
 import org.coatrun.shared.model.ElementId;
@@ -41,7 +42,7 @@ final class FluteBeds {
   static FluteBeds of(Takeoff takeoff) {
     Set<ElementId> flat = new HashSet<>();
     for (DeckLine line : takeoff.decks()) {
-      if (line.deck().form() != Deck.Form.SHEET) {
+      if (isFlat(line.deck(), line.outcome().quantities())) {
         flat.add(line.deck().id());
       }
     }
@@ -50,6 +51,14 @@ final class FluteBeds {
       line.outcome().quantities().ifPresent(q -> beds.bear(line.member().id(), q.covers()));
     }
     return beds;
+  }
+
+  /** Whether the model draws a deck without its flutes; where none looked, by its form. */
+  static boolean isFlat(Deck deck, Optional<Quantities> measured) {
+    return measured
+        .flatMap(Quantities::soffit)
+        .map(s -> !s.fluted())
+        .orElse(deck.form() != Deck.Form.SHEET);
   }
 
   /** The area of a member's top that flutes run across. */

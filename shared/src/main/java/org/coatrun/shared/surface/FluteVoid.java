@@ -5,15 +5,12 @@ import org.coatrun.shared.units.Area;
 import org.coatrun.shared.units.Volume;
 
 /**
- * The voids that a deck's flutes leave above a member where they run across it: to be filled, or
- * coated inside.
+ * The voids that a deck's flutes, where they are drawn, leave above a member where they run across
+ * it: to be filled, or coated inside.
  *
  * @param deck whose flutes they are
  * @param flange face of the member under the voids
  * @param soffit face of the deck over the voids
  * @param volume between both
- * @param drawn whether the model draws the flutes; where not, they are those of the job's deck
- *     profile, the member's ledger counts the flange as covered, and {@code flange} is not in its
- *     exposed area
  */
-public record FluteVoid(ElementId deck, Area flange, Area soffit, Volume volume, boolean drawn) {}
+public record FluteVoid(ElementId deck, Area flange, Area soffit, Volume volume) {}

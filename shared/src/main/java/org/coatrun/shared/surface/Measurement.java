@@ -47,11 +47,6 @@ public sealed interface Measurement {
         List<Cover> covers) {
       this(id, length, volume, ledger, section, covers, List.of(), Optional.empty());
     }
-
-    /** The same with other flute voids. */
-    public Measured with(List<FluteVoid> voids) {
-      return new Measured(id, length, volume, ledger, section, covers, voids, soffit);
-    }
   }
 
   /**

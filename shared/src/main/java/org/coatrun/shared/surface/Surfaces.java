@@ -39,11 +39,6 @@ public record Surfaces(
         new TreeMap<>(measurements), findings, Frame.empty(), new TreeMap<>(), new TreeMap<>());
   }
 
-  /** The same with other measurements. */
-  public Surfaces with(SortedMap<ElementId, Measurement> others) {
-    return new Surfaces(others, findings, frame, standings, extents);
-  }
-
   /** What came of measuring an element; empty where nothing was tried. */
   public Optional<Measurement> of(ElementId id) {
     return Optional.ofNullable(measurements.get(id));

@@ -12,6 +12,7 @@ import org.coatrun.shared.rules.MemberKind;
 import org.coatrun.shared.units.Area;
 import org.coatrun.shared.units.FireDuration;
 import org.coatrun.shared.units.Length;
+import org.coatrun.shared.units.Volume;
 
 /** Rated lines made by hand, in feet and inches. */
 public final class Rated {
@@ -152,6 +153,7 @@ public final class Rated {
             Optional.empty(),
             Area.ofSquareFeet(areaSquareFeet),
             Area.ofSquareFeet(bedSquareFeet),
+            Volume.ZERO,
             Length.ofFeet(lengthFeet),
             Optional.empty(),
             corners,

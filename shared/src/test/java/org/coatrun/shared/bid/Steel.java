@@ -9,6 +9,7 @@ import org.coatrun.shared.shape.Vec2;
 import org.coatrun.shared.units.Area;
 import org.coatrun.shared.units.Length;
 import org.coatrun.shared.units.SectionFactor;
+import org.coatrun.shared.units.Volume;
 
 /** Members and decks made by hand, unnamed things at their plainest. */
 record Steel(
@@ -84,6 +85,7 @@ record Steel(
         factor,
         Area.ofSquareMetres(10),
         Area.ZERO,
+        Volume.ZERO,
         Length.ofMetres(6),
         Optional.empty(),
         Optional.empty(),

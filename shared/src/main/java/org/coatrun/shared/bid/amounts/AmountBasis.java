@@ -50,10 +50,10 @@ final class AmountBasis {
         GEOMETRY);
     add(
         lines,
-        "Where deck.fill-flutes is yes, flutes above steel are filled under deck that the model draws"
-            + " flat, by the mean depth of the voids of the job's profile. They run across the steel"
-            + " that lies as most of the steel under the same deck; flutes that the model draws are"
-            + " not counted.",
+        "Where deck.fill-flutes is yes, flutes above steel are filled under deck that the model"
+            + " draws flat, by the mean depth of the voids of the job's profile. They run across"
+            + " the steel that lies as most of the steel under the same deck. Of flutes that the"
+            + " model draws the voids themselves are filled (flute_voids_m3).",
         OWN);
     add(lines, "The allowance for attachments goes on steel, not on deck.", OWN);
     add(lines, "Theoretical yield of a bag is its weight x 12 / density in place.", PRACTICE);
@@ -107,9 +107,10 @@ final class AmountBasis {
         OWN);
     add(
         lines,
-        "Deliveries come on working days, as late as lead time and trucks of a day allow, each truck"
-            + " as full as room and shelf life allow. With a lead time trucks unload when the day's"
-            + " work is done, without one before it begins. Bags are used in the order they came.",
+        "Deliveries come on working days, as late as lead time and trucks of a day allow, each"
+            + " truck as full as room and shelf life allow. With a lead time trucks unload when the"
+            + " day's work is done, without one before it begins. Bags are used in the order they"
+            + " came.",
         OWN);
     add(
         lines,

@@ -93,7 +93,7 @@ final class MaterialCount {
 
   private Volume fluteFill(Coated item) {
     return item instanceof CoatedMember member && job.deck().fillFlutes()
-        ? member.fluteBed().times(job.deck().profile().voidDepth())
+        ? member.fluteBed().times(job.deck().profile().voidDepth()).plus(member.fluteVoids())
         : Volume.ZERO;
   }
 
