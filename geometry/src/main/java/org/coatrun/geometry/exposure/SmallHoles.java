@@ -3,6 +3,7 @@ package org.coatrun.geometry.exposure;
 import java.util.ArrayList;
 import java.util.List;
 import org.coatrun.geometry.solid.Box;
+import org.coatrun.geometry.solid.DrawnHoles;
 import org.coatrun.geometry.solid.Face;
 import org.coatrun.geometry.solid.Kernel;
 import org.coatrun.geometry.solid.Originals;
@@ -13,8 +14,9 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 
 /**
- * Leaves out cutters that only drill holes under the threshold: those that pass through at least
- * two faces of the host, and in each stay clear of its edge with a mouth smaller than allowed.
+ * Fills small holes that are drawn in a body itself, and leaves out cutters that only drill holes
+ * under the threshold: those that pass through at least two faces of the host, and in each stay
+ * clear of its edge with a mouth smaller than allowed.
  */
 public final class SmallHoles {
 
@@ -22,8 +24,25 @@ public final class SmallHoles {
 
   private SmallHoles() {}
 
-  /** The tree without such cutters; the same tree where there are none. */
+  /** The tree without such holes and cutters; the same tree where there are none. */
   public static SolidTree without(SolidTree tree, double mouth, Kernel kernel) {
+    return uncut(filled(tree, mouth), mouth, kernel);
+  }
+
+  private static SolidTree filled(SolidTree tree, double mouth) {
+    if (tree instanceof SolidTree.Leaf leaf) {
+      return new SolidTree.Leaf(DrawnHoles.filled(leaf.solid(), mouth));
+    }
+    if (tree instanceof SolidTree.Union u) {
+      return new SolidTree.Union(u.parts().stream().map(p -> filled(p, mouth)).toList());
+    }
+    if (tree instanceof SolidTree.Difference d) {
+      return new SolidTree.Difference(filled(d.host(), mouth), d.cutters());
+    }
+    return tree;
+  }
+
+  private static SolidTree uncut(SolidTree tree, double mouth, Kernel kernel) {
     if (!(tree instanceof SolidTree.Difference d) || !(d.host() instanceof SolidTree.Leaf host)) {
       return tree;
     }

@@ -24,9 +24,12 @@ import org.coatrun.shared.model.Role;
 import org.coatrun.shared.model.SectionName;
 import org.coatrun.shared.model.Slab;
 import org.coatrun.shared.model.Substance;
+import org.coatrun.shared.shape.Curve2;
 import org.coatrun.shared.shape.Profile;
+import org.coatrun.shared.shape.Segment2;
 import org.coatrun.shared.shape.Shape;
 import org.coatrun.shared.shape.Transform3;
+import org.coatrun.shared.shape.Vec2;
 import org.coatrun.shared.shape.Vec3;
 import org.coatrun.shared.surface.Cover;
 import org.coatrun.shared.surface.Measurement;
@@ -196,6 +199,70 @@ class ExposureTest {
     Measurement.Measured m = measured(1);
     close(m.ledger().exposed().squareMetres(), whole);
     close(m.ledger().holes().squareMetres(), 4 * 0.02 * 0.012 - 2 * 0.02 * 0.02);
+  }
+
+  @Test
+  void smallHolesDrawnInAProfileOrAMeshLeaveTheCoatedAreaAlone() {
+    double r = 0.011;
+    double t = 0.012;
+    var round = new Segment2.Arc(Vec2.ZERO, new Vec2(r, 0), new Vec2(0, r), 0, 2 * Math.PI);
+    Curve2 outer =
+        Curve2.polyline(
+            List.of(
+                new Vec2(-0.15, -0.1),
+                new Vec2(0.15, -0.1),
+                new Vec2(0.15, 0.1),
+                new Vec2(-0.15, 0.1)),
+            true);
+    steel(
+        1,
+        Role.PLATE,
+        new Shape.Extrusion(
+            new Profile.Outline("", outer, List.of(new Curve2(List.of(round), true))),
+            Transform3.IDENTITY,
+            Vec3.Z,
+            t));
+    steel(2, Role.PLATE, holedBox(0.02, t));
+    double whole = 2 * (0.3 * 0.2 + (0.3 + 0.2) * t);
+    Measurement.Measured drawn = measured(1);
+    close(drawn.ledger().exposed().squareMetres(), whole);
+    close(drawn.ledger().holes().squareMetres(), 2 * Math.PI * r * t - 2 * Math.PI * r * r);
+    close(drawn.volume().cubicMetres(), (0.06 - Math.PI * r * r) * t);
+    Measurement.Measured mesh = measured(2);
+    close(mesh.ledger().exposed().squareMetres(), whole);
+    close(mesh.ledger().holes().squareMetres(), 4 * 0.02 * t - 2 * 0.02 * 0.02);
+  }
+
+  @Test
+  void theBoreOfASmallTubeIsNoHole() {
+    members.clear();
+    steel(1, Role.BEAM, holedBox(0.09, 2));
+    Measurement.Measured m = measured(1);
+    close(m.ledger().holes().squareMetres(), 0);
+    close(m.ledger().inside().squareMetres(), 4 * 0.09 * 2);
+  }
+
+  /** A box far away, 300 x 200 mm about a square hole, or 100 mm square about a bore. */
+  private static Shape holedBox(double hole, double height) {
+    double a = hole > 0.05 ? 0.05 : 0.15;
+    double b = hole > 0.05 ? 0.05 : 0.1;
+    double h = hole / 2;
+    double[][] plan = {{-a, -b}, {a, -b}, {a, b}, {-a, b}, {-h, -h}, {h, -h}, {h, h}, {-h, h}};
+    var points = new ArrayList<Vec3>();
+    for (int end = 0; end < 2; end++) {
+      for (double[] p : plan) {
+        points.add(new Vec3(p[0] + 50, p[1], end * height));
+      }
+    }
+    var faces = new ArrayList<Shape.MeshFace>();
+    faces.add(new Shape.MeshFace(new int[] {3, 2, 1, 0}, List.of(new int[] {4, 5, 6, 7})));
+    faces.add(new Shape.MeshFace(new int[] {8, 9, 10, 11}, List.of(new int[] {15, 14, 13, 12})));
+    for (int k = 0; k < 4; k++) {
+      int n = (k + 1) % 4;
+      faces.add(new Shape.MeshFace(new int[] {k, n, 8 + n, 8 + k}, List.of()));
+      faces.add(new Shape.MeshFace(new int[] {4 + n, 4 + k, 12 + k, 12 + n}, List.of()));
+    }
+    return new Shape.Mesh(points, faces, true);
   }
 
   @Test
