@@ -77,13 +77,16 @@ final class Things {
     }
     BodyTree.Result.Made made = (BodyTree.Result.Made) result;
     List<BuildResult.Note> notes = new ArrayList<>(made.notes());
-    SolidTree tree = opened(made.tree(), openings, notes);
+    Openings cut = Openings.of(made.tree(), openings);
+    notes.addAll(cut.notes());
+    SolidTree tree = cut.tree();
     Originals all = Originals.of(tree, kernel.tolerance());
     Boundary full = Boundary.of(all, kernel);
     if (!(full.area() > 0)) {
       return new Result.Failed(
           element, SurfaceFinding.EMPTY_BODY, "body", "Its body has no surface.");
     }
+    notes.addAll(cut.idle(all, full));
     SolidTree plain = SmallHoles.without(tree, mouth, kernel);
     boolean same = plain.equals(tree);
     Originals originals = same ? all : Originals.of(plain, kernel.tolerance());
@@ -107,23 +110,6 @@ final class Things {
         made.cut() || !openings.isEmpty(),
         made.run(),
         List.copyOf(notes));
-  }
-
-  private static SolidTree opened(
-      SolidTree host, List<Opening> openings, List<BuildResult.Note> notes) {
-    SolidTree tree = host;
-    for (Opening opening : openings) {
-      BodyTree.Result r = BodyTree.of(opening.body().shape(), opening.body().placement());
-      if (r instanceof BodyTree.Result.Made m) {
-        tree = SolidTree.less(tree, m.tree());
-      } else {
-        notes.add(
-            new BuildResult.Note(
-                SurfaceFinding.NOT_MEASURED,
-                "The opening #" + opening.id().step() + " could not be built and is not cut."));
-      }
-    }
-    return tree;
   }
 
   private static Optional<Axis> axis(

@@ -12,6 +12,7 @@ import org.coatrun.geometry.surface.Progress;
 import org.coatrun.geometry.surface.SurfaceOptions;
 import org.coatrun.geometry.surface.SurfaceTakeoff;
 import org.coatrun.shared.finding.Finding;
+import org.coatrun.shared.finding.SurfaceFinding;
 import org.coatrun.shared.model.Body;
 import org.coatrun.shared.model.Building;
 import org.coatrun.shared.model.Bulk;
@@ -33,6 +34,7 @@ import org.coatrun.shared.shape.Vec2;
 import org.coatrun.shared.shape.Vec3;
 import org.coatrun.shared.surface.Cover;
 import org.coatrun.shared.surface.Measurement;
+import org.coatrun.shared.surface.Surfaces;
 import org.junit.jupiter.api.Test;
 
 /** What neighbours cover, against areas that follow from the drawing by hand. */
@@ -89,6 +91,14 @@ class ExposureTest {
   }
 
   private Measurement.Measured measured(long step) {
+    return surfaces().measurements().values().stream()
+        .filter(m -> m.id().step() == step)
+        .map(Measurement.Measured.class::cast)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private Surfaces surfaces() {
     Building building =
         new Building(
             "",
@@ -104,14 +114,7 @@ class ExposureTest {
             List.of(),
             openings,
             List.<Finding>of());
-    return SurfaceTakeoff.measure(building, new SurfaceOptions(2), Progress.silent())
-        .measurements()
-        .values()
-        .stream()
-        .filter(m -> m.id().step() == step)
-        .map(Measurement.Measured.class::cast)
-        .findFirst()
-        .orElseThrow();
+    return SurfaceTakeoff.measure(building, new SurfaceOptions(2), Progress.silent());
   }
 
   private static void close(double value, double want) {
@@ -199,6 +202,24 @@ class ExposureTest {
     Measurement.Measured m = measured(1);
     close(m.ledger().exposed().squareMetres(), whole);
     close(m.ledger().holes().squareMetres(), 4 * 0.02 * 0.012 - 2 * 0.02 * 0.02);
+  }
+
+  @Test
+  void anOpeningBesideItsHostChangesNothingAndIsReported() {
+    steel(1, Role.PLATE, block(0, 0, 0, 0.3, 0.2, 0.012));
+    double whole = measured(1).ledger().exposed().squareMetres();
+    for (long i = 3; i < 5; i++) {
+      openings.add(
+          new Opening(
+              Identity.of(i, "hole"),
+              members.get(0).id(),
+              Opening.Fill.NOTHING,
+              Body.of(turned, block(i == 3 ? 0.4 : 0.05, 0.05, -0.01, 0.1, 0.1, 0.05))));
+    }
+    close(measured(1).ledger().exposed().squareMetres(), whole - 2 * 0.1 * 0.1 + 4 * 0.1 * 0.012);
+    assertThat(surfaces().findings()).hasSize(1);
+    assertThat(surfaces().findings().get(0).code()).isEqualTo(SurfaceFinding.IDLE_OPENING);
+    assertThat(surfaces().findings().get(0).sentence()).contains("#3");
   }
 
   @Test

@@ -43,7 +43,13 @@ public enum SurfaceFinding implements FindingCode {
       "F307",
       Severity.ERROR,
       "The body could not be measured.",
-      "Measure this element by hand, and report the model to the program's makers.");
+      "Measure this element by hand, and report the model to the program's makers."),
+  /** An opening beside its host. */
+  IDLE_OPENING(
+      "F308",
+      Severity.NOTE,
+      "An opening cuts nothing of the element that it belongs to.",
+      "Look whether it was displaced; the element is measured whole there.");
 
   private final String code;
   private final Severity severity;
