@@ -67,6 +67,9 @@ record Loft(Ring start, Ring end, FlatRing flatStart, FlatRing flatEnd, boolean 
 
   /** True area that side {@code j} sweeps over a sheet, the fraction going from f0 to f1. */
   double area(int j, Sheet sheet, double f0, double f1) {
+    if (sheet.straight() && same && flatSide(j)) {
+      return element(j, sheet, f0, f1, 0.5, 0.5);
+    }
     if (sheet.straight() && same) {
       return Quadrature.integrate(u -> element(j, sheet, f0, f1, u, 0.5), 0, 1);
     }

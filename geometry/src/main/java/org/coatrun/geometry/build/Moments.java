@@ -12,7 +12,10 @@ import org.coatrun.shared.shape.Vec2;
 /** First moments of outlines by Green's theorem: ∬ x dA = ½ ∮ x² dy, ∬ y dA = −½ ∮ y² dx. */
 final class Moments {
 
-  private static final int PANELS = 12;
+  private static final int SPLINE_PANELS = 12;
+
+  /** So short an arc is exact to the last bits with eight points. */
+  private static final double PANEL = Math.PI / 4;
 
   private Moments() {}
 
@@ -47,11 +50,17 @@ final class Moments {
   private record At(Vec2 p, Vec2 d) {}
 
   private static double integral(Segment2 piece, Vec2 about, ToDoubleFunction<At> f) {
-    int panels = piece instanceof Segment2.Line ? 1 : PANELS;
     return Quadrature.integrate(
         t -> f.applyAsDouble(new At(Pieces.at(piece, t).minus(about), Pieces.slope(piece, t))),
         Pieces.first(piece),
         Pieces.last(piece),
-        panels);
+        panels(piece));
+  }
+
+  private static int panels(Segment2 piece) {
+    if (piece instanceof Segment2.Arc a) {
+      return Math.max(1, (int) Math.ceil(Math.abs(a.sweep()) / PANEL));
+    }
+    return piece instanceof Segment2.Line ? 1 : SPLINE_PANELS;
   }
 }
