@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.stream.IntStream;
 
 /**
  * Chooses machine spots, risers and outlets together: best-first branch and bound on the Lagrangian
@@ -15,19 +16,19 @@ import java.util.PriorityQueue;
  */
 public final class CoverSearch {
 
-  private static final double SAME = 1e-9;
   private static final int ROOT_STEPS = 400;
   private static final int NODE_STEPS = 60;
 
   private final CoverProblem problem;
   private final Coverage coverage;
+  private final SpotOptions options;
   private final Bounder bounder;
   private final Evaluator evaluator;
   private final Improver improver;
+  private final Incumbent incumbent;
+  private final Tightener tightener;
   private final int mostNodes;
-  private final List<List<Integer>> byMachine;
   private final PriorityQueue<Node> queue = new PriorityQueue<>();
-  private Evaluator.Valued best;
   private double unproven = Double.POSITIVE_INFINITY;
   private long made;
 
@@ -35,11 +36,12 @@ public final class CoverSearch {
     this.problem = problem;
     this.mostNodes = mostNodes;
     coverage = new Coverage(problem);
-    byMachine = byMachine();
+    options = new SpotOptions(problem, coverage);
     bounder = new Bounder(problem, coverage);
     evaluator = new Evaluator(problem, mostNodes);
     improver = new Improver(evaluator);
-    best = evaluator.value(new BitSet(), true); // to cover nothing is always open to us
+    incumbent = new Incumbent(evaluator.value(new BitSet(), true)); // nothing is open to us always
+    tightener = new Tightener(coverage, bounder, evaluator, incumbent);
   }
 
   /**
@@ -56,134 +58,68 @@ public final class CoverSearch {
 
   /** For each machine spot, what no cover from it alone counts for less than. */
   static double[] spotBounds(CoverProblem problem) {
-    if (problem.options().isEmpty()) {
-      return new double[problem.machineCost().length];
-    }
-    var search = new CoverSearch(problem, 1);
-    List<List<Integer>> sets = SpotSets.upTo(1, problem.machineCost().length);
-    List<Integer> first = search.firstSet(sets);
-    Node root = search.improved(search.node(first, search.startPrices()), ROOT_STEPS);
-    search.screen(sets, first, root);
     double[] bound = new double[problem.machineCost().length];
-    search.queue.forEach(n -> bound[n.spots().get(0)] = n.bound());
+    if (!problem.options().isEmpty()) {
+      var search = new CoverSearch(problem, 1);
+      search.begin(1);
+      search.queue.forEach(n -> bound[n.spots().get(0)] = n.bound());
+    }
     return bound;
   }
 
   private CoverResult run(int mostMachines) {
-    List<List<Integer>> sets = SpotSets.upTo(mostMachines, problem.machineCost().length);
-    List<Integer> first = firstSet(sets);
-    double[][] price = startPrices();
-    Node root = improved(node(first, price), ROOT_STEPS);
-    screen(sets, first, root);
+    begin(mostMachines);
     int nodes = 1;
-    while (!queue.isEmpty() && queue.peek().bound() < cutoff() && nodes < mostNodes) {
+    while (!queue.isEmpty() && queue.peek().bound() < incumbent.cutoff() && nodes < mostNodes) {
       nodes++;
       look(queue.poll());
     }
+    return result(nodes);
+  }
+
+  private CoverResult result(int nodes) {
+    Evaluator.Valued best = incumbent.best();
     double open = queue.isEmpty() ? Double.POSITIVE_INFINITY : queue.peek().bound();
     double bound = Math.min(Math.min(open, unproven), best.objective());
-    boolean optimal = bound >= cutoff();
+    boolean optimal = bound >= incumbent.cutoff();
     double left = best.cover().uncovered() * problem.uncovered();
-    return new CoverResult(
-        Optional.of(best.cover()),
-        optimal ? best.cover().cost() : Math.max(0, bound - left),
-        nodes,
-        optimal);
+    double cost = optimal ? best.cover().cost() : Math.max(0, bound - left);
+    return new CoverResult(Optional.of(best.cover()), cost, nodes, optimal);
   }
 
-  private double cutoff() {
-    return best.objective() - SAME * Math.max(1, Math.abs(best.objective()));
-  }
-
-  /** The set that leaves least uncovered and, of those, looks cheapest by its fixed costs. */
-  private List<Integer> firstSet(List<List<Integer>> sets) {
-    return sets.stream()
-        .min(
-            Comparator.<List<Integer>>comparingInt(s -> coverage.uncovered(coverage.of(options(s))))
-                .thenComparingDouble(this::roughCost))
-        .orElseThrow();
-  }
-
-  private double roughCost(List<Integer> spots) {
-    double machines = spots.stream().mapToDouble(m -> problem.machineCost()[m]).sum();
-    return machines
-        + options(spots).stream()
-            .mapToDouble(j -> problem.options().get(j).fixed())
-            .min()
-            .orElse(0);
-  }
-
-  private List<Integer> options(List<Integer> spots) {
-    return spots.stream().flatMap(m -> byMachine.get(m).stream()).sorted().toList();
-  }
-
-  /** The options of each machine; one that covers nothing has no place in any cover. */
-  private List<List<Integer>> byMachine() {
-    var lists = new ArrayList<List<Integer>>();
-    for (int m = 0; m < problem.machineCost().length; m++) {
-      lists.add(new ArrayList<>());
-    }
-    for (int j = 0; j < problem.options().size(); j++) {
-      if (!coverage.of(j).isEmpty()) {
-        lists.get(problem.options().get(j).machine()).add(j);
-      }
-    }
-    return lists;
-  }
-
-  /** Prices to begin with: what the nearest way costs the cell. */
-  private double[][] startPrices() {
-    double[][] price = Relaxation.zeroPrices(problem);
-    for (int f = 0; f < price.length; f++) {
-      for (int c = 0; c < price[f].length; c++) {
-        price[f][c] = nearest(f, c);
-      }
-    }
-    return price;
-  }
-
-  private double nearest(int f, int c) {
-    double least = Double.POSITIVE_INFINITY;
-    for (CoverOption option : problem.options()) {
-      for (int o = 0; option.serves(f) && o < option.outletCost()[f].length; o++) {
-        if (Double.isFinite(option.outletCost()[f][o])) {
-          least = Math.min(least, problem.cost(option, f, o, c));
-        }
-      }
-    }
-    return Double.isFinite(least) ? least : 0;
-  }
-
-  private Node node(List<Integer> spots, double[][] price) {
-    List<Integer> options = options(spots);
-    improver.improve(new BitSet(), options).ifPresent(this::offer);
-    return new Node(spots, options, new BitSet(), Double.NEGATIVE_INFINITY, price, true, made++);
-  }
-
-  /** Bounds all other sets of spots with the prices of the first: most never come up again. */
-  private void screen(List<List<Integer>> sets, List<Integer> first, Node root) {
+  /**
+   * Puts all sets of spots into the queue: the most promising with prices of its own, the others
+   * bounded with these; most of them never come up again.
+   */
+  private void begin(int mostMachines) {
+    List<List<Integer>> sets = SpotSets.upTo(mostMachines, problem.machineCost().length);
+    List<Integer> first = options.mostPromising(sets);
+    List<Integer> own = options.of(first);
+    improver.improve(new BitSet(), own).ifPresent(incumbent::offer);
+    double none = Double.NEGATIVE_INFINITY;
+    Node root =
+        tightener.tightened(
+            new Node(first, own, new BitSet(), none, StartPrices.of(problem), true, made++),
+            ROOT_STEPS);
     queue.add(root);
-    var all = new ArrayList<Integer>();
-    for (int j = 0; j < problem.options().size(); j++) {
-      all.add(j);
-    }
-    double[] value = bounder.values(root.price(), all);
-    for (List<Integer> spots : sets) {
-      if (!spots.equals(first)) {
-        List<Integer> options = options(spots);
-        var node = new Node(spots, options, new BitSet(), 0, root.price(), true, made++);
-        BitSet covered = coverage.of(options);
-        int least = covered.isEmpty() ? 0 : 1;
-        double bound = bounder.bound(node, root.price(), value, least, covered).bound();
-        queue.add(new Node(spots, options, new BitSet(), bound, root.price(), true, node.order()));
-      }
-    }
+    double[] value =
+        bounder.values(root.price(), IntStream.range(0, problem.options().size()).boxed().toList());
+    sets.stream().filter(s -> !s.equals(first)).forEach(s -> queue.add(screened(s, root, value)));
+  }
+
+  private Node screened(List<Integer> spots, Node root, double[] value) {
+    List<Integer> own = options.of(spots);
+    var node = new Node(spots, own, new BitSet(), 0, root.price(), true, made++);
+    BitSet covered = coverage.of(own);
+    int least = covered.isEmpty() ? 0 : 1;
+    double bound = bounder.bound(node, root.price(), value, least, covered).bound();
+    return new Node(spots, own, new BitSet(), bound, root.price(), true, node.order());
   }
 
   private void look(Node node) {
     if (node.fresh()) {
-      improver.improve(new BitSet(), node.free()).ifPresent(this::offer);
-      queue.add(improved(node, ROOT_STEPS));
+      improver.improve(new BitSet(), node.free()).ifPresent(incumbent::offer);
+      queue.add(tightener.tightened(node, ROOT_STEPS));
     } else if (node.free().isEmpty()) {
       leaf(node);
     } else {
@@ -193,8 +129,8 @@ public final class CoverSearch {
 
   private void leaf(Node node) {
     Evaluator.Valued exact = evaluator.value(node.open(), true);
-    offer(exact);
-    if (exact.bound() < exact.objective() - SAME * Math.max(1, exact.objective())) {
+    incumbent.offer(exact);
+    if (exact.bound() < exact.objective() - Incumbent.noise(exact.objective())) {
       unproven = Math.min(unproven, Math.max(node.bound(), exact.bound()));
     }
   }
@@ -212,52 +148,9 @@ public final class CoverSearch {
   }
 
   private void push(Node node) {
-    Node better = improved(node, NODE_STEPS);
-    if (better.bound() < cutoff()) {
+    Node better = tightener.tightened(node, NODE_STEPS);
+    if (better.bound() < incumbent.cutoff()) {
       queue.add(better);
-    }
-  }
-
-  /** The node with better prices, its bound, and without options that the bound decides. */
-  private Node improved(Node node, int steps) {
-    var within = new ArrayList<>(node.free());
-    node.open().stream().forEach(within::add);
-    BitSet covered = coverage.of(within);
-    int least = coverage.fewest(within);
-    Bounder.Priced priced = bounder.improve(node, least, covered, best.objective(), steps);
-    offerRelaxed(priced.bound());
-    return decided(node, priced);
-  }
-
-  private void offerRelaxed(Bounder.Bound bound) {
-    var open = new BitSet();
-    bound.chosen().forEach(open::set);
-    offer(evaluator.value(open, false));
-  }
-
-  /** Fixes free options whose other choice the bound rules out. */
-  private Node decided(Node node, Bounder.Priced priced) {
-    double[] value = priced.bound().value();
-    List<Integer> chosen = priced.bound().chosen();
-    double room = cutoff() - priced.bound().bound();
-    // Opening another option may spare the dearest of those opened only to have enough of them.
-    double spared = chosen.stream().mapToDouble(j -> Math.max(0, value[j])).max().orElse(0);
-    var free = new ArrayList<Integer>();
-    var open = (BitSet) node.open().clone();
-    for (int j : node.free()) {
-      if (value[j] < 0 && -value[j] >= room) {
-        open.set(j);
-      } else if (value[j] < 0 || chosen.contains(j) || value[j] - spared < room) {
-        free.add(j);
-      }
-    }
-    double bound = Math.max(node.bound(), priced.bound().bound());
-    return new Node(node.spots(), free, open, bound, priced.price(), false, node.order());
-  }
-
-  private void offer(Evaluator.Valued found) {
-    if (found.objective() < best.objective() - SAME) {
-      best = found;
     }
   }
 }
