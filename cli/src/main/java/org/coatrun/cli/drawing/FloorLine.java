@@ -10,6 +10,7 @@ import java.util.Set;
 import org.coatrun.shared.line.FloorPlan;
 import org.coatrun.shared.line.Leg;
 import org.coatrun.shared.line.LinePlan;
+import org.coatrun.shared.line.RiserUse;
 import org.coatrun.shared.line.Route;
 import org.coatrun.shared.line.RouteResult;
 import org.coatrun.shared.line.SetUp;
@@ -21,8 +22,10 @@ import org.coatrun.shared.shape.Vec2;
  * @param standing pipe and hose that lead to risers and outlets
  * @param farthest for each set-up the hose to its farthest place
  * @param others hose to the other places
+ * @param risers in use that pass the floor or end on it
  */
-record FloorLine(List<Leg> standing, Map<SetUp, Leg> farthest, List<Leg> others) {
+record FloorLine(
+    List<Leg> standing, Map<SetUp, Leg> farthest, List<Leg> others, List<RiserUse> risers) {
 
   static FloorLine of(LinePlan plan, int floor) {
     FloorPlan here = plan.floors().get(floor);
@@ -34,7 +37,11 @@ record FloorLine(List<Leg> standing, Map<SetUp, Leg> farthest, List<Leg> others)
         others.add(tail((Route) plan.routes().get(c)));
       }
     }
-    return new FloorLine(List.copyOf(standing(plan.routes(), floor)), farthest, others);
+    List<RiserUse> risers =
+        plan.risers().stream()
+            .filter(u -> Math.min(u.from(), u.to()) <= floor && floor <= Math.max(u.from(), u.to()))
+            .toList();
+    return new FloorLine(List.copyOf(standing(plan.routes(), floor)), farthest, others, risers);
   }
 
   /** All stretches of standing pipe, cut where a line ends on them, each once. */

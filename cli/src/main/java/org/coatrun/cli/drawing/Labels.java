@@ -18,43 +18,36 @@ import org.coatrun.shared.shape.Vec2;
 final class Labels {
 
   private static final double PAD = 0.4;
-  private static final double ON_MARK = 1000;
-  private static final double ACROSS_MARK = 30;
   private static final double[] STEPS = {0.6, 3, 6, 10, 15, 21, 28, 36};
   private static final int DIRECTIONS = 16;
 
   private final Surface on;
-  private final Box area;
-  private final List<Box> marks = new ArrayList<>();
-  private final List<Stroke> strokes = new ArrayList<>();
-
-  /** A line that labels had better not cover, and how much better. */
-  private record Stroke(Vec2 a, Vec2 b, double weight) {}
+  private final LabelGround ground;
 
   /** A place for a label. */
   private record Place(List<Box> boxes, double cost) {}
 
   Labels(Surface on, Box area) {
     this.on = on;
-    this.area = area;
+    this.ground = new LabelGround(area);
   }
 
   /** No label covers this if it can be helped. */
   void keepOff(Box mark) {
-    marks.add(mark);
+    ground.mark(mark);
   }
 
   /** Labels had better not cover this line. */
   void keepOff(List<Vec2> line, double weight) {
     for (int i = 1; i < line.size(); i++) {
-      strokes.add(new Stroke(line.get(i - 1), line.get(i), weight));
+      ground.stroke(line.get(i - 1), line.get(i), weight);
     }
   }
 
   /** The same with the line from the last point to the first. */
   void keepOffRing(List<Vec2> ring, double weight) {
     keepOff(ring, weight);
-    strokes.add(new Stroke(ring.get(ring.size() - 1), ring.get(0), weight));
+    ground.stroke(ring.get(ring.size() - 1), ring.get(0), weight);
   }
 
   /** Writes lines of text near a point, which is the middle of a mark of this radius. */
@@ -71,7 +64,8 @@ final class Labels {
         double beside = Math.min(width / 2 / Math.abs(out.x()), height / 2 / Math.abs(out.y()));
         Vec2 centre = point.plus(out.times(radius + step + beside));
         Box box = Box.around(centre, width + 2 * PAD, height + 2 * PAD);
-        Place place = new Place(List.of(box), cost(List.of(box)) + leaderCost(point, box, step));
+        Place place =
+            new Place(List.of(box), ground.cost(List.of(box)) + ground.leader(point, box, step));
         best = best == null || place.cost < best.cost - 1e-9 ? place : best;
       }
     }
@@ -98,16 +92,17 @@ final class Labels {
             a.plus(b.minus(a).times(t)).plus(up.times(side * (1.1 + 0.45 * lettering.size())));
         List<Box> boxes = boxesAlong(middle, way, width, lettering.size());
         Place place =
-            new Place(boxes, cost(boxes) + 3 * Math.abs(t - 0.5) + (Math.abs(side) > 1 ? 2 : 0));
+            new Place(
+                boxes, ground.cost(boxes) + 3 * Math.abs(t - 0.5) + (Math.abs(side) > 1 ? 2 : 0));
         if (best == null || place.cost < best.cost - 1e-9) {
           best = place;
           bestMiddle = middle;
         }
       }
     }
-    if (best.cost < ON_MARK) {
+    if (best.cost < LabelGround.ON_MARK) {
       writeAlong(bestMiddle, way, up, width, text, lettering);
-      marks.addAll(best.boxes);
+      best.boxes.forEach(ground::mark);
     }
   }
 
@@ -146,7 +141,7 @@ final class Labels {
 
   private void write(Box box, List<String> text, Lettering lettering, double line) {
     on.fill(List.of(box.ring()), Tone.WHITE);
-    marks.add(box);
+    ground.mark(box);
     double y = box.top() + PAD + (line + Lettering.CAPITAL * lettering.size()) / 2;
     for (String t : text) {
       on.text(new Vec2(box.centre().x(), y), t, lettering.centred(), 0);
@@ -163,30 +158,5 @@ final class Labels {
       on.line(List.of(start, end), false, Pen.THIN);
       keepOff(List.of(start, end), 8);
     }
-  }
-
-  private double leaderCost(Vec2 point, Box box, double step) {
-    Vec2 end = box.clamp(point);
-    double cost = 0.6 * step + (step > 1 ? 1.5 : 0);
-    if (step > 1) {
-      for (Box m : marks) {
-        cost += !m.contains(point) && m.crossedBy(point, end) ? ACROSS_MARK : 0;
-      }
-    }
-    return cost;
-  }
-
-  private double cost(List<Box> boxes) {
-    double cost = 0;
-    for (Box box : boxes) {
-      cost += area.contains(box) ? 0 : 1e6;
-      for (Box m : marks) {
-        cost += m.meets(box) ? ON_MARK : 0;
-      }
-      for (Stroke s : strokes) {
-        cost += box.crossedBy(s.a, s.b) ? s.weight : 0;
-      }
-    }
-    return cost;
   }
 }

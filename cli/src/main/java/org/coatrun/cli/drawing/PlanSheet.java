@@ -60,7 +60,7 @@ final class PlanSheet {
     work.cells(here);
     line.marks();
     machine.marks();
-    line.labels();
+    new LineLabels(to, job, floor).write();
     machine.labels();
     building.names(here.outline(), keepOuts);
   }

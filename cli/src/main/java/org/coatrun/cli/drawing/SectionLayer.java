@@ -1,11 +1,7 @@
 package org.coatrun.cli.drawing;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
 import org.coatrun.cli.drawing.paper.Box;
 import org.coatrun.cli.drawing.paper.Lettering;
 import org.coatrun.cli.drawing.paper.Pen;
@@ -21,16 +17,13 @@ import org.coatrun.shared.units.Length;
 /** Draws slabs, machines, risers and what leaves them, seen from the side. */
 final class SectionLayer {
 
-  private static final double SLAB = 0.2;
-  private static final double ABOVE = 1.3;
-  private static final double APART = 6;
   private static final double DOT = 1.2;
 
   private final PlanCanvas to;
   private final DrawingJob job;
   private final SectionAxis axis;
   private final Measure measure;
-  private final Map<String, Double> risers = new HashMap<>();
+  private final SectionPlaces places;
   private final List<List<Vec2>> pipes = new ArrayList<>();
 
   SectionLayer(PlanCanvas to, DrawingJob job, SectionAxis axis) {
@@ -38,16 +31,16 @@ final class SectionLayer {
     this.job = job;
     this.axis = axis;
     this.measure = new Measure(job.units());
-    spread();
+    this.places = new SectionPlaces(job, axis, to.view());
   }
 
   void slabs() {
     for (int f = 0; f < job.request().floors().size(); f++) {
       FloorOutline floor = job.request().floors().get(f);
-      double top = level(f);
-      double thick = Math.max(0.5, to.view().size(thickness(f)));
+      double top = places.level(f);
+      double thick = Math.max(0.5, to.view().size(places.thickness(f)));
       for (double[] s : axis.slabs(floor)) {
-        Box box = new Box(across(s[0]), top, across(s[1]), top + thick);
+        Box box = new Box(places.across(s[0]), top, places.across(s[1]), top + thick);
         to.on().fill(List.of(box.ring()), Tone.MEDIUM);
         to.on().line(box.ring(), true, Pen.OUTLINE);
         to.labels().keepOff(box);
@@ -74,21 +67,21 @@ final class SectionLayer {
 
   void lines() {
     for (RiserUse u : job.plan().risers()) {
-      double x = risers.get(u.riser().name());
-      List<Vec2> up = List.of(new Vec2(x, walk(u.from())), new Vec2(x, walk(u.to())));
+      double x = places.riser(u);
+      List<Vec2> up = List.of(new Vec2(x, places.walk(u.from())), new Vec2(x, places.walk(u.to())));
       job.plan().machines().stream()
           .filter(m -> m.name().equals(u.machine()))
-          .forEach(m -> run(m.floor(), across(axis.of(m.at())), x, laysPipe(u.ground())));
+          .forEach(m -> run(m.floor(), places.across(m.at()), x, laysPipe(u.ground())));
       draw(up, u.standpipe());
     }
-    setUps().forEach(s -> run(s.floor(), start(s), across(axis.of(s.outlet())), true));
+    setUps().forEach(s -> run(s.floor(), places.start(s), places.across(s.outlet()), true));
     pipes.forEach(p -> to.on().line(p, false, Pen.PIPE_CORE));
-    setUps().forEach(s -> outlet(new Vec2(across(axis.of(s.outlet())), walk(s.floor()))));
+    setUps().forEach(s -> outlet(new Vec2(places.across(s.outlet()), places.walk(s.floor()))));
   }
 
   void machines() {
     for (MachineSpot m : job.plan().machines()) {
-      Vec2 at = new Vec2(across(axis.of(m.at())), level(m.floor()) - 0.7 * Symbols.MACHINE);
+      Vec2 at = new Vec2(places.across(m.at()), places.level(m.floor()) - 0.7 * Symbols.MACHINE);
       to.symbols().machine(at);
       to.labels().keepOff(Box.around(at, 2 * Symbols.MACHINE, 1.4 * Symbols.MACHINE));
       to.used(LegendItem.MACHINE);
@@ -97,14 +90,14 @@ final class SectionLayer {
 
   void labels() {
     for (MachineSpot m : job.plan().machines()) {
-      Vec2 at = new Vec2(across(axis.of(m.at())), level(m.floor()) - 0.7 * Symbols.MACHINE);
+      Vec2 at = new Vec2(places.across(m.at()), places.level(m.floor()) - 0.7 * Symbols.MACHINE);
       String name = Panel.cut("Machine " + m.name(), 45, 2.6);
       to.labels().near(at, Symbols.MACHINE, List.of(name), Lettering.bold(2.6));
     }
     for (RiserUse u : job.plan().risers()) {
-      double x = risers.get(u.riser().name());
-      Vec2 foot = new Vec2(x, walk(u.from()));
-      Vec2 head = new Vec2(x, walk(u.to()));
+      double x = places.riser(u);
+      Vec2 foot = new Vec2(x, places.walk(u.from()));
+      Vec2 head = new Vec2(x, places.walk(u.to()));
       String rise = "rise " + measure.length(u.rise());
       String name = Panel.cut(u.riser().name(), 45, 2.4);
       to.labels().near(head, DOT, List.of(name, rise), Lettering.bold(2.4));
@@ -112,37 +105,13 @@ final class SectionLayer {
     }
   }
 
-  /** The top of a floor's slab on paper. */
-  double level(int floor) {
-    return to.view().at(new Vec2(0, job.request().floors().get(floor).elevation().metres())).y();
-  }
-
-  private double walk(int floor) {
-    return level(floor) - ABOVE;
-  }
-
-  private double across(double metres) {
-    return to.view().at(new Vec2(metres, 0)).x();
-  }
-
   private List<SetUp> setUps() {
     return job.plan().floors().stream().flatMap(f -> f.setUps().stream()).toList();
   }
 
-  private double start(SetUp s) {
-    if (s.riser().isPresent() && risers.containsKey(s.riser().get())) {
-      return risers.get(s.riser().get());
-    }
-    return job.plan().machines().stream()
-        .filter(m -> m.name().equals(s.machine()))
-        .mapToDouble(m -> across(axis.of(m.at())))
-        .findFirst()
-        .orElse(across(axis.of(s.outlet())));
-  }
-
   private void run(int floor, double from, double end, boolean pipe) {
     if (Math.abs(end - from) > 0.3) {
-      draw(List.of(new Vec2(from, walk(floor)), new Vec2(end, walk(floor))), pipe);
+      draw(List.of(new Vec2(from, places.walk(floor)), new Vec2(end, places.walk(floor))), pipe);
     }
   }
 
@@ -165,51 +134,13 @@ final class SectionLayer {
     return legs.stream().anyMatch(l -> !l.kind().flexible());
   }
 
-  private double thickness(int floor) {
-    if (floor == 0) {
-      return SLAB;
-    }
-    FloorOutline below = job.request().floors().get(floor - 1);
-    double gap =
-        job.request().floors().get(floor).elevation().metres()
-            - below.elevation().metres()
-            - below.height().metres();
-    return gap > 0 ? Math.min(gap, 5 * SLAB) : SLAB;
-  }
-
   private void level(Box area, Length elevation, String words) {
     double y = to.view().at(new Vec2(0, elevation.metres())).y();
     List<Vec2> line = List.of(new Vec2(area.left(), y), new Vec2(area.right(), y));
     to.on().line(line, false, Pen.LEVEL);
     to.labels().keepOff(line, 3);
     String text = words + ", " + measure.elevation(elevation);
-    double down = roomBelow(y) > roomAbove(y) ? 2.4 : -0.8;
+    double down = places.below(y) > places.above(y) ? 2.4 : -0.8;
     to.on().text(new Vec2(area.left() + 1, y + down), text, Lettering.plain(2.2), 0);
-  }
-
-  private double roomBelow(double y) {
-    return floorsOnPaper().filter(l -> l > y).map(l -> l - y).min().orElse(1e9);
-  }
-
-  private double roomAbove(double y) {
-    return floorsOnPaper().filter(l -> l <= y).map(l -> y - l).min().orElse(1e9);
-  }
-
-  private DoubleStream floorsOnPaper() {
-    return IntStream.range(0, job.request().floors().size()).mapToDouble(this::level);
-  }
-
-  /** Risers that lie behind each other are drawn side by side. */
-  private void spread() {
-    var taken = new ArrayList<Double>();
-    for (RiserUse u : job.plan().risers()) {
-      double x = across(axis.of(u.riser().at()));
-      for (double t : taken.stream().sorted().toList()) {
-        x = Math.abs(x - t) < APART ? t + APART : x;
-      }
-      if (risers.putIfAbsent(u.riser().name(), x) == null) {
-        taken.add(x);
-      }
-    }
   }
 }

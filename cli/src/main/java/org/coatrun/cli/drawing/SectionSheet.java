@@ -51,9 +51,10 @@ final class SectionSheet {
     layer.lines();
     layer.machines();
     layer.labels();
+    var places = new SectionPlaces(job, axis, to.view());
     var levels = new ArrayList<Double>();
     for (int f = 0; f < job.request().floors().size(); f++) {
-      levels.add(layer.level(f));
+      levels.add(places.level(f));
     }
     Vec2 west = to.view().at(new Vec2(extent.west(), 0));
     Vec2 east = to.view().at(new Vec2(extent.east(), 0));

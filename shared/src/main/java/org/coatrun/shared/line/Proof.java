@@ -3,6 +3,10 @@ package org.coatrun.shared.line;
 /**
  * What is proven about the choice of machines, risers and outlets.
  *
+ * <p>Pipe over a floor is priced for each of its outlets as if laid from the riser anew. Outlets
+ * whose pipe shares a trunk cost less than that, so that a plan with more of them may be cheaper on
+ * site than it counts for here.
+ *
  * @param cost of the plan
  * @param bound no plan that leaves as few places out costs less, among the risers, spots and
  *     outlets looked at
