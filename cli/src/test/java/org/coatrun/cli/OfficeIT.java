@@ -60,7 +60,9 @@ class OfficeIT {
       List<Path> all = files.toList();
       assertThat(all).hasSize(14);
       for (Path sheet : all) {
-        assertThat(sheet).content().doesNotContain("Err:5", "#REF!", "#NAME?", "#VALUE!", "#DIV/0!");
+        assertThat(sheet)
+            .content()
+            .doesNotContain("Err:5", "#REF!", "#NAME?", "#VALUE!", "#DIV/0!");
       }
     }
     List<Map<String, String>> members = TakeoffResult.csv(sheets.resolve("takeoff-Members.csv"));
@@ -123,8 +125,7 @@ class OfficeIT {
         OutputStream file = Files.newOutputStream(to);
         ZipOutputStream out = new ZipOutputStream(file)) {
       for (ZipEntry entry : zip.stream().toList()) {
-        String text =
-            new String(zip.getInputStream(entry).readAllBytes(), StandardCharsets.UTF_8);
+        String text = new String(zip.getInputStream(entry).readAllBytes(), StandardCharsets.UTF_8);
         boolean rates = text.contains(">Rates and prices<");
         if (rates) {
           assertThat(text).containsOnlyOnce(old);
@@ -132,10 +133,7 @@ class OfficeIT {
         }
         String written = rates ? text.replace(old, now) : text;
         out.putNextEntry(new ZipEntry(entry.getName()));
-        out.write(
-            written
-                .replaceAll("</f><v>[^<]*</v>", "</f>")
-                .getBytes(StandardCharsets.UTF_8));
+        out.write(written.replaceAll("</f><v>[^<]*</v>", "</f>").getBytes(StandardCharsets.UTF_8));
       }
     }
     assertThat(changed).isOne();
