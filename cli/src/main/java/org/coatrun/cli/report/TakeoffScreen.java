@@ -36,6 +36,7 @@ public final class TakeoffScreen {
     screen.decks();
     screen.notCounted();
     BidScreen.print(out, results, units);
+    results.amounts().ifPresent(amounts -> AmountScreen.print(out, amounts));
     FindingSummary.print(out, screen.takeoff.findings());
     out.println();
     out.println(Cautions.SHORT);

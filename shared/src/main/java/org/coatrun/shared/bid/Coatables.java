@@ -17,8 +17,10 @@ import org.coatrun.shared.model.Identity;
 import org.coatrun.shared.model.Member;
 import org.coatrun.shared.model.Properties;
 import org.coatrun.shared.rules.MemberKind;
+import org.coatrun.shared.surface.FluteVoid;
 import org.coatrun.shared.surface.SectionMeasure;
 import org.coatrun.shared.surface.Standing;
+import org.coatrun.shared.units.Area;
 import org.coatrun.shared.units.SectionFactor;
 
 /**
@@ -115,6 +117,7 @@ public final class Coatables {
         q.ledger().exposed(),
         flutes.bed(member.id(), q.covers()),
         q.fluteVolume(),
+        q.fluteVoids().stream().map(FluteVoid::flange).reduce(Area.ZERO, Area::plus),
         q.length(),
         q.section().map(SectionMeasure::heated),
         q.section().map(SectionMeasure::cornerFactor),

@@ -20,6 +20,8 @@ import org.coatrun.shared.units.Volume;
  * @param fluteBed the part of its top under deck that the model draws flat where flutes run across
  *     it, so that voids stay open between sheet and steel
  * @param fluteVoids voids over it in flutes that the model draws
+ * @param voidFlange the part of {@code exposed} that lies under those voids: where they are filled
+ *     it takes no coat of its own
  * @param cornerFactor k of P t + k t2, where the section's corners are known
  * @param heated heated perimeter, where it has a section
  * @param compact whether its section is known to be compact
@@ -41,6 +43,7 @@ public record CoatedMember(
     Area exposed,
     Area fluteBed,
     Volume fluteVoids,
+    Area voidFlange,
     Length length,
     Optional<Length> heated,
     Optional<Double> cornerFactor,
@@ -75,6 +78,7 @@ public record CoatedMember(
         exposed.times(share),
         fluteBed.times(share),
         fluteVoids.times(share),
+        voidFlange.times(share),
         length.times(share),
         heated,
         cornerFactor,

@@ -28,6 +28,8 @@ public final class Rated {
   private double lengthFeet = 20;
   private double areaSquareFeet = 100;
   private double bedSquareFeet;
+  private double voidBoardFeet;
+  private double flangeSquareFeet;
   private boolean roof;
   private boolean flat;
   private Thickness thickness = given(1);
@@ -93,6 +95,13 @@ public final class Rated {
     return this;
   }
 
+  /** Voids of drawn flutes, and the open flange under them. */
+  public Rated drawnFlutes(double boardFeet, double flange) {
+    voidBoardFeet = boardFeet;
+    flangeSquareFeet = flange;
+    return this;
+  }
+
   public Rated inches(double value) {
     thickness = given(value);
     return this;
@@ -153,7 +162,8 @@ public final class Rated {
             Optional.empty(),
             Area.ofSquareFeet(areaSquareFeet),
             Area.ofSquareFeet(bedSquareFeet),
-            Volume.ZERO,
+            Volume.ofBoardFeet(voidBoardFeet),
+            Area.ofSquareFeet(flangeSquareFeet),
             Length.ofFeet(lengthFeet),
             Optional.empty(),
             corners,

@@ -86,6 +86,7 @@ record Steel(
         Area.ofSquareMetres(10),
         Area.ZERO,
         Volume.ZERO,
+        Area.ZERO,
         Length.ofMetres(6),
         Optional.empty(),
         Optional.empty(),

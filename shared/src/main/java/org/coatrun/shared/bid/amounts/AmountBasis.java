@@ -53,7 +53,8 @@ final class AmountBasis {
         "Where deck.fill-flutes is yes, flutes above steel are filled under deck that the model"
             + " draws flat, by the mean depth of the voids of the job's profile. They run across"
             + " the steel that lies as most of the steel under the same deck. Of flutes that the"
-            + " model draws the voids themselves are filled (flute_voids_m3).",
+            + " model draws the voids themselves are filled (flute_voids_m3), and the flange under"
+            + " them takes no other coat.",
         OWN);
     add(lines, "The allowance for attachments goes on steel, not on deck.", OWN);
     add(lines, "Theoretical yield of a bag is its weight x 12 / density in place.", PRACTICE);

@@ -38,7 +38,7 @@ final class MaterialCount {
   private MaterialLine count(RatedLine line, Length thickness) {
     Coated item = line.item();
     CoatKind kind = CoatKind.of(item);
-    Area bare = unfolded(item);
+    Area bare = bare(item);
     double attachments = item instanceof CoatedMember ? 1 + allowance() : 1;
     Area area = Grid.of(bare.times(attachments));
     Volume fill = Grid.of(fluteFill(item));
@@ -69,10 +69,16 @@ final class MaterialCount {
     return job.exposure().attachmentAllowance().fraction();
   }
 
-  private Area unfolded(Coated item) {
-    return item instanceof CoatedDeck deck && deck.flat()
-        ? deck.exposed().times(job.deck().profile().areaFactor())
-        : item.exposed();
+  /** Deck unfolded; steel without the flange that the fill of drawn flutes covers. */
+  private Area bare(Coated item) {
+    if (item instanceof CoatedDeck deck && deck.flat()) {
+      return deck.exposed().times(job.deck().profile().areaFactor());
+    }
+    if (item instanceof CoatedMember member && job.deck().fillFlutes()) {
+      Area open = member.exposed().minus(member.voidFlange());
+      return open.compareTo(Area.ZERO) < 0 ? Area.ZERO : open;
+    }
+    return item.exposed();
   }
 
   /** What corners add or save: k t2 along the length. */

@@ -107,6 +107,19 @@ class MaterialBillTest {
     assertThat(open.byArea().boardFeet()).isCloseTo(100, within(1e-6));
   }
 
+  /** Voids of 15 bf over 10 ft2 of open flange, filled: 90 ft2 are left at 1 in. */
+  @Test
+  void theFlangeUnderFilledFlutesTakesNoOtherCoat() {
+    RatedLine beam = Rated.line().drawnFlutes(15, 10).corners(0, 20).member();
+    MaterialLine filled = bill("", beam).lines().get(0);
+    assertThat(filled.fluteFill().boardFeet()).isCloseTo(15, within(1e-6));
+    assertThat(filled.area().squareFeet()).isCloseTo(90, within(1e-6));
+    assertThat(filled.byArea().boardFeet()).isCloseTo(105, within(1e-6));
+    assertThat(filled.byOffset().orElseThrow().boardFeet()).isCloseTo(105, within(1e-6));
+    MaterialLine open = bill("deck: {fill-flutes: no}", beam).lines().get(0);
+    assertThat(open.byArea().boardFeet()).isCloseTo(100, within(1e-6));
+  }
+
   @Test
   void onlyRoofDeckWithoutConcreteAndCellularDeckTakeABondingCoat() {
     RatedLine floor = Rated.line().deck();

@@ -1,0 +1,82 @@
+package org.coatrun.cli.report;
+
+import java.io.PrintWriter;
+import java.util.Locale;
+import org.coatrun.shared.bid.amounts.AlternateAmounts;
+import org.coatrun.shared.bid.amounts.BidAmounts;
+import org.coatrun.shared.bid.amounts.CostSheet;
+import org.coatrun.shared.bid.amounts.Headline;
+import org.coatrun.shared.bid.material.MaterialOrder;
+import org.coatrun.shared.bid.programme.ProgrammePlan;
+
+/** The amounts of a bid on the screen: what to order, how long it takes, what it costs. */
+final class AmountScreen {
+
+  private final PrintWriter out;
+  private final BidAmounts amounts;
+
+  private AmountScreen(PrintWriter out, BidAmounts amounts) {
+    this.out = out;
+    this.amounts = amounts;
+  }
+
+  static void print(PrintWriter out, BidAmounts amounts) {
+    AmountScreen screen = new AmountScreen(out, amounts);
+    screen.sums();
+    screen.alternates();
+  }
+
+  private void sums() {
+    MaterialOrder order = amounts.order();
+    ProgrammePlan programme = amounts.programme();
+    CostSheet money = amounts.money();
+    out.printf(
+        Locale.ROOT,
+        "Material:    %,.0f bf in place, %,d bags, %,d pallets, %,d trucks%n",
+        amounts.material().total().inPlace().boardFeet(),
+        order.bags(),
+        order.pallets(),
+        programme.trucks());
+    out.printf(
+        Locale.ROOT,
+        "Labour:      %,.1f crew hours, %,.1f person hours%n",
+        amounts.labour().total().crewHours(),
+        amounts.labour().personHours());
+    out.printf(
+        Locale.ROOT,
+        "Programme:   %,d working days, at most %,d bags a day%n",
+        programme.workingDays(),
+        programme.mostBagsInADay());
+    out.printf(
+        Locale.ROOT,
+        "Inspection:  %,d thickness readings, %,d density and as many bond samples%n",
+        amounts.inspection().readings(),
+        amounts.inspection().samples());
+    out.printf(
+        Locale.ROOT,
+        "Money:       %s %,.2f%s%n",
+        money.currency(),
+        money.total(),
+        money.complete() ? "" : ", incomplete: " + money.lacks());
+    out.println();
+  }
+
+  private void alternates() {
+    if (amounts.alternates().isEmpty()) {
+      return;
+    }
+    TextTable table =
+        new TextTable(1, "Alternate, against the bid", "Bags", "Person h", "Days", "Money");
+    for (AlternateAmounts alternate : amounts.alternates()) {
+      Headline by = alternate.difference();
+      table.row(
+          alternate.name(),
+          String.format(Locale.ROOT, "%+,d", by.bags()),
+          String.format(Locale.ROOT, "%+,.1f", by.personHours()),
+          String.format(Locale.ROOT, "%+,d", by.workingDays()),
+          String.format(Locale.ROOT, "%+,.2f", by.total()));
+    }
+    table.print(out);
+    out.println();
+  }
+}
