@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.concurrent.ForkJoinPool;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.coatrun.cli.console.Plain;
 import org.coatrun.shared.model.Building;
 import org.coatrun.shared.model.Deck;
@@ -87,7 +88,12 @@ public final class SurveyScreen {
     Map<Optional<ElementId>, Integer> spaces = countOnStorey(building.spaces());
     List<Optional<Storey>> rows =
         building.storeys().stream().map(Optional::of).collect(Collectors.toList());
-    rows.add(Optional.empty());
+    boolean stray =
+        Stream.of(members, decks, slabs, walls, spaces)
+            .anyMatch(counted -> counted.containsKey(Optional.<ElementId>empty()));
+    if (stray || rows.isEmpty()) {
+      rows.add(Optional.empty());
+    }
     for (Optional<Storey> storey : rows) {
       Optional<ElementId> id = storey.map(Storey::id);
       List<Member> here = members.getOrDefault(id, List.of());

@@ -13,11 +13,22 @@ import org.coatrun.shared.shape.Vec3;
  * @param direction unit vector
  * @param low least coordinate of the body along it
  * @param high greatest coordinate of the body along it
+ * @param swept whether the body is one sweep, whose faces tell themselves which are its ends; of a
+ *     curved one the sides near its ends turn towards the axis too
  */
-public record Axis(Vec3 direction, double low, double high) {
+public record Axis(Vec3 direction, double low, double high, boolean swept) {
 
   /** The axis of a body that runs in a known direction. */
   public static Axis along(Vec3 direction, Boundary body) {
+    return along(direction, body, false);
+  }
+
+  /** The axis of a sweep, from its start to its end. */
+  public static Axis ofSweep(Vec3 direction, Boundary body) {
+    return along(direction, body, true);
+  }
+
+  private static Axis along(Vec3 direction, Boundary body, boolean swept) {
     Vec3 d = direction.unit();
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
@@ -26,7 +37,7 @@ public record Axis(Vec3 direction, double low, double high) {
       low = Math.min(low, range[0]);
       high = Math.max(high, range[1]);
     }
-    return new Axis(d, low, high);
+    return new Axis(d, low, high, swept);
   }
 
   /** The direction that the originals run in: the one that their faces turn away from least. */

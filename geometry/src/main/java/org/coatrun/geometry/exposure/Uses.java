@@ -9,9 +9,10 @@ import org.coatrun.shared.shape.Vec3;
  * What each patch of a body counts as where nothing covers it.
  *
  * <p>Ends are patches at the extremities whose normal is within 60° of the axis, so that mitred
- * ends are ends and the inner faces of a cope are sides. Only what runs along an axis has ends or a
- * hollow inside; a plate has neither. Of deck, what does not look down counts with the ends: its
- * top carries concrete or roofing, and nobody sprays its edges.
+ * ends are ends and the inner faces of a cope are sides; of a sweep, its own start and end, however
+ * far it bends, and never its sides. Only what runs along an axis has ends or a hollow inside; a
+ * plate has neither. Of deck, what does not look down counts with the ends: its top carries
+ * concrete or roofing, and nobody sprays its edges.
  */
 final class Uses {
 
@@ -48,10 +49,12 @@ final class Uses {
     Plane plane = p.plane();
     Vec3 d = axis.direction();
     double along = plane.nx() * d.x() + plane.ny() * d.y() + plane.nz() * d.z();
-    if (p.label().kind() == FaceLabel.Kind.START || p.label().kind() == FaceLabel.Kind.END) {
-      return Math.abs(along) > ALONG;
+    FaceLabel.Kind kind = p.label().kind();
+    if (kind == FaceLabel.Kind.START || kind == FaceLabel.Kind.END) {
+      return axis.swept() || Math.abs(along) > ALONG;
     }
-    if (Math.abs(along) < ALONG) {
+    boolean side = kind == FaceLabel.Kind.SIDE || kind == FaceLabel.Kind.INNER_SIDE;
+    if ((axis.swept() && side) || Math.abs(along) < ALONG) {
       return false;
     }
     double[] range = Axis.range(p, d);

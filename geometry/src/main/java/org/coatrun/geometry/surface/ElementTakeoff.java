@@ -2,13 +2,16 @@ package org.coatrun.geometry.surface;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.coatrun.geometry.build.Run;
 import org.coatrun.geometry.deck.FluteVoids;
 import org.coatrun.geometry.exposure.Axis;
 import org.coatrun.geometry.exposure.Covering;
 import org.coatrun.geometry.exposure.Exposure;
 import org.coatrun.geometry.exposure.Thing;
+import org.coatrun.geometry.profile.Rectangle2;
 import org.coatrun.geometry.section.CoatFactors;
 import org.coatrun.geometry.section.Sections;
 import org.coatrun.geometry.solid.Box;
@@ -32,6 +35,9 @@ final class ElementTakeoff {
 
   /** Above this share of the area a surface gapes: something was lost in a cut. */
   private static final double GAPE = 1e-4;
+
+  /** A kept piece shorter than this share of the stated length may be the offcut. */
+  private static final double SHORT = 0.5;
 
   /** A measurement and what was found amiss on the way. */
   record Outcome(Measurement measurement, List<Finding> findings) {}
@@ -76,6 +82,9 @@ final class ElementTakeoff {
               SurfaceFinding.OPEN_SHELL,
               "The surface left by its cuts does not close: " + made.gape() + " of its area."));
     }
+    if (element instanceof Member member && made.cut()) {
+      sayIfShort(member, length(made), findings);
+    }
     options.meshes().ifPresent(m -> m.accept(ElementMesh.of(element, exposure, kernel)));
     Optional<SectionMeasure> section =
         element instanceof Member
@@ -94,11 +103,36 @@ final class ElementTakeoff {
     return new Outcome(m, findings);
   }
 
-  /** Along the way of an uncut sweep, else from end to end, else the longest side of the box. */
+  /**
+   * Along the way of an uncut sweep, else from end to end. Of what has no axis, such as a plate,
+   * the longest side: of the section that is swept through its thickness, or of the box.
+   */
   private static double length(Things.Result.Made made) {
+    Optional<Axis> axis = made.thing().axis();
+    if (axis.isEmpty()) {
+      return made.run().map(ElementTakeoff::longest).orElse(longest(made.thing().bounds()));
+    }
     Optional<Double> way = made.cut() ? Optional.empty() : made.run().map(Run::length);
-    return way.or(() -> made.thing().axis().map(Axis::length))
-        .orElseGet(() -> longest(made.thing().bounds()));
+    return way.orElse(axis.get().length());
+  }
+
+  private static double longest(Run run) {
+    Rectangle2 section = run.start().bounds();
+    return Math.max(run.length(), Math.max(section.width(), section.height()));
+  }
+
+  /** The length of a quantity set leaves cuts aside, so what is left should not be far from it. */
+  private void sayIfShort(Member member, double length, List<Finding> findings) {
+    OptionalDouble stated = member.properties().quantity("Length");
+    if (stated.isPresent() && length < SHORT * stated.getAsDouble()) {
+      String sentence =
+          String.format(
+              Locale.ROOT,
+              "Its cuts leave %.3f m of the %.3f m that its quantities state.",
+              length,
+              stated.getAsDouble());
+      findings.add(finding(member, SurfaceFinding.SHORT_PIECE, sentence));
+    }
   }
 
   private static double longest(Box box) {

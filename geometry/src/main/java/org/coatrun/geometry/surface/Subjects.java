@@ -20,7 +20,7 @@ import org.coatrun.shared.model.Substance;
  * What is measured and what only covers. Members and walls of concrete, masonry or unknown
  * substance cover what touches or stands in them; light partitions come after spraying and do not.
  *
- * @param measured steel members, fasteners apart, and decks; sorted
+ * @param measured steel members, fasteners and what counts as deck apart, and decks; sorted
  * @param covering what else may cover them; sorted
  * @param openings by host
  */
@@ -30,8 +30,10 @@ record Subjects(
   static Subjects of(Building building) {
     List<Element> measured = new ArrayList<>();
     List<Element> covering = new ArrayList<>();
+    Set<ElementId> decks = new HashSet<>();
+    building.decks().forEach(d -> decks.add(d.id()));
     for (Member m : building.members()) {
-      if (m.role() == Role.FASTENER) {
+      if (m.role() == Role.FASTENER || decks.contains(m.id())) {
         continue;
       }
       if (m.classification().isSteel()) {

@@ -123,7 +123,7 @@ final class Things {
       double least = Math.min(run.start().bounds().width(), run.start().bounds().height());
       return run.length() < 0.5 * least || !(way.length() > 0)
           ? Optional.empty()
-          : Optional.of(Axis.along(way, boundary));
+          : Optional.of(Axis.ofSweep(way, boundary));
     }
     return element instanceof Member
         ? Optional.of(Axis.along(Axis.principal(originals.leaves()), boundary))

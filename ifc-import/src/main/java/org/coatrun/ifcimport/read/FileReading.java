@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.coatrun.shared.finding.ModelFinding;
 import org.coatrun.shared.model.Deck;
 import org.coatrun.shared.model.Element;
@@ -29,8 +30,8 @@ final class FileReading {
     var structure = new Structure(file);
     var describer = new Describer(file, structure);
     List<Storey> storeys = structure.storeys();
-    Supplier<List<Member>> reading =
-        workers.begin(new MemberReader(file, describer, workers)::read);
+    var frame = new MemberReader(file, describer, workers);
+    Supplier<List<Member>> reading = workers.begin(frame::read);
     var around = new SurroundingsReader(file, describer);
     List<Member> members = membersBeside(around, reading.get());
     var part =
@@ -38,7 +39,7 @@ final class FileReading {
             buildingName(),
             storeys,
             members,
-            around.decks(),
+            together(around.decks(), frame.decks()),
             around.slabs(),
             around.walls(),
             around.bulks(),
@@ -48,6 +49,10 @@ final class FileReading {
     workers.together(() -> sayOfWhole(part), () -> sayOfGuids(part));
     file.sayOfSizes();
     return part;
+  }
+
+  private static List<Deck> together(List<Deck> some, List<Deck> others) {
+    return Stream.concat(some.stream(), others.stream()).toList();
   }
 
   /** A part or proxy that was taken for deck or slab is no member beside. */
@@ -120,7 +125,8 @@ final class FileReading {
   private void sayOfGuid(Element e, Map<String, Long> first) {
     String guid = e.identity().guid();
     Long other = first.putIfAbsent(guid, e.id().step());
-    if (other != null && !guid.isEmpty()) {
+    // a sheet of deck is listed as member too
+    if (other != null && other != e.id().step() && !guid.isEmpty()) {
       file.findings()
           .add(
               ModelFinding.DOUBLE_GUID,

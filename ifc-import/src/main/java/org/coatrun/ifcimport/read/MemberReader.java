@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.LongStream;
 import org.coatrun.ifcimport.entity.BrokenRecordException;
 import org.coatrun.ifcimport.entity.Entity;
 import org.coatrun.ifcimport.recognise.Candidates;
+import org.coatrun.ifcimport.recognise.Decks;
 import org.coatrun.ifcimport.recognise.Description;
 import org.coatrun.ifcimport.recognise.Roles;
 import org.coatrun.ifcimport.recognise.SectionNames;
@@ -15,7 +18,9 @@ import org.coatrun.ifcimport.recognise.Substances;
 import org.coatrun.shared.finding.ModelFinding;
 import org.coatrun.shared.model.Body;
 import org.coatrun.shared.model.Classification;
+import org.coatrun.shared.model.Deck;
 import org.coatrun.shared.model.ElementId;
+import org.coatrun.shared.model.Evidence;
 import org.coatrun.shared.model.Identity;
 import org.coatrun.shared.model.Member;
 import org.coatrun.shared.model.Properties;
@@ -55,6 +60,7 @@ final class MemberReader {
   private final SourceFile file;
   private final Describer describer;
   private final Workers workers;
+  private final Queue<Deck> decks = new ConcurrentLinkedQueue<>();
 
   MemberReader(SourceFile file, Describer describer, Workers workers) {
     this.file = file;
@@ -148,16 +154,35 @@ final class MemberReader {
     FileProperties properties = describer.properties(element);
     Body body = body(element);
     say(element, d, substance, properties, body);
+    if (Decks.isSheet(d) && body.isPresent()) {
+      decks.add(sheet(element, d, properties, body));
+    }
     describer.sayOfPlace(element);
     describer.sayOfBodies(element);
     return new Member(
         describer.identity(element),
         Roles.of(d),
-        SectionNames.of(d),
+        SectionNames.of(d, properties::text),
         substance,
         d.materials(),
         properties,
         body);
+  }
+
+  private Deck sheet(Entity element, Description d, FileProperties properties, Body body) {
+    List<Evidence> evidence = Decks.evidence(d);
+    return new Deck(
+        describer.identity(element),
+        Decks.form(d, evidence),
+        evidence,
+        d.materials(),
+        properties,
+        body);
+  }
+
+  /** Those of the members read that are sheets of deck, by their numbers. */
+  List<Deck> decks() {
+    return decks.stream().sorted(Comparator.comparing(Deck::id)).toList();
   }
 
   /** A whole whose parts have bodies that are counted has none of its own: nothing counts twice. */

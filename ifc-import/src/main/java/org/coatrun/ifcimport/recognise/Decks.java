@@ -2,6 +2,7 @@ package org.coatrun.ifcimport.recognise;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.coatrun.shared.model.Deck;
 import org.coatrun.shared.model.Evidence;
 import org.coatrun.shared.model.Evidence.Source;
@@ -32,6 +33,23 @@ public final class Decks {
 
   private static void add(Source source, String text, List<Evidence> all) {
     DeckWords.find(text).ifPresent(w -> all.add(new Evidence(source, text)));
+  }
+
+  /**
+   * Whether a plate or member is a sheet of deck: its body is fluted, or it is a plate and more
+   * than the bare word calls it so, as "deck" also stands in the names of what carries or closes
+   * one.
+   */
+  public static boolean isSheet(Description d) {
+    if (!d.isKind("IfcPlate", "IfcMember")) {
+      return false;
+    }
+    boolean fluted = d.profile().map(Flutes::isFluted).orElse(false);
+    boolean called =
+        Stream.of(d.typeName(), d.objectType(), d.name())
+            .flatMap(text -> DeckWords.find(text).stream())
+            .anyMatch(word -> !word.equals("deck") && !word.equals("decking"));
+    return fluted || (called && d.isKind("IfcPlate"));
   }
 
   /** How the model draws the deck. */

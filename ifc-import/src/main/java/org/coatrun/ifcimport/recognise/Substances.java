@@ -123,6 +123,9 @@ public final class Substances {
 
   private static void addProfile(Description d, List<Found> found) {
     String shape = d.profile().map(ProfileKinds::steelShape).orElse("");
+    if (d.profile().map(Flutes::isFluted).orElse(false)) {
+      found.add(new Found(Substance.STEEL, new Evidence(Source.PROFILE, "fluted sheet")));
+    }
     if (!shape.isEmpty()) {
       found.add(new Found(Substance.STEEL, new Evidence(Source.PROFILE, shape)));
     }

@@ -41,29 +41,37 @@ final class Placements {
    * stands is not looked at.
    */
   Optional<BrokenRecordException> fault(long placement) {
-    Set<Long> seen = new HashSet<>();
-    long at = placement;
     try {
-      while (!sound.contains(at)) {
-        Entity link = model.get(at);
-        if (!link.isA("IfcObjectPlacement")) {
-          return Optional.of(link.broken("something stands by this, which is no placement"));
-        }
-        if (!seen.add(at)) {
-          return Optional.of(link.broken(ITSELF));
-        }
-        OptionalLong next = parent(link);
-        if (next.isEmpty()) {
-          break;
-        }
-        at = next.getAsLong();
+      OptionalLong parent = checkedParent(placement);
+      if (parent.isPresent() && !sound.contains(parent.getAsLong())) {
+        sound.addAll(chain(placement, parent.getAsLong()));
       }
+      return Optional.empty();
     } catch (BrokenRecordException e) {
       return Optional.of(e);
     }
-    seen.remove(placement);
-    sound.addAll(seen);
-    return Optional.empty();
+  }
+
+  /** All placements that one stands by, from its parent up. */
+  private Set<Long> chain(long placement, long parent) {
+    Set<Long> above = new HashSet<>();
+    OptionalLong at = OptionalLong.of(parent);
+    while (at.isPresent() && !sound.contains(at.getAsLong())) {
+      long link = at.getAsLong();
+      if (link == placement || !above.add(link)) {
+        throw model.get(link).broken(ITSELF);
+      }
+      at = checkedParent(link);
+    }
+    return above;
+  }
+
+  private OptionalLong checkedParent(long placement) {
+    Entity link = model.get(placement);
+    if (!link.isA("IfcObjectPlacement")) {
+      throw link.broken("something stands by this, which is no placement");
+    }
+    return parent(link);
   }
 
   /** From the placement's own axes to world axes. */

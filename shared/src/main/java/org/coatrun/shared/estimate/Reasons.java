@@ -9,6 +9,8 @@ public final class Reasons {
 
   static final String FASTENER = "a fastener: bolts and welds are not coated by themselves";
 
+  static final String DECK = "a sheet of deck: counted with the decks";
+
   private Reasons() {}
 
   /** Why an element is not taken for steel, such as {@code concrete, by its material "C30/37"}. */

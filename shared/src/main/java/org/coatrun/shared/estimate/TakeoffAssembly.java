@@ -32,12 +32,14 @@ public final class TakeoffAssembly {
   private final Surfaces surfaces;
   private final Map<ElementId, Storey> storeys = new HashMap<>();
   private final Map<ElementId, ElementId> doubles = new HashMap<>();
+  private final Set<ElementId> decks = new HashSet<>();
   private final List<Finding> findings = new ArrayList<>();
   private final Set<String> reported = new HashSet<>();
 
   private TakeoffAssembly(Building building, Surfaces surfaces) {
     this.building = building;
     this.surfaces = surfaces;
+    building.decks().forEach(deck -> decks.add(deck.id()));
     building.storeys().forEach(storey -> storeys.put(storey.id(), storey));
     surfaces.frame().doubles().forEach(d -> doubles.put(d.doubled(), d.kept()));
     findings.addAll(building.findings());
@@ -82,6 +84,9 @@ public final class TakeoffAssembly {
   }
 
   private Outcome outcome(Member member) {
+    if (decks.contains(member.id())) {
+      return new Outcome.LeftOut(Reasons.DECK);
+    }
     Substance substance = member.classification().substance();
     if (substance == Substance.UNKNOWN) {
       return new Outcome.Unresolved(

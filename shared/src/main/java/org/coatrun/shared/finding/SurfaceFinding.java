@@ -49,7 +49,13 @@ public enum SurfaceFinding implements FindingCode {
       "F308",
       Severity.NOTE,
       "An opening cuts nothing of the element that it belongs to.",
-      "Look whether it was displaced; the element is measured whole there.");
+      "Look whether it was displaced; the element is measured whole there."),
+  /** A cut that leaves much less than the model says there is. */
+  SHORT_PIECE(
+      "F309",
+      Severity.WARNING,
+      "What a cut leaves is less than half as long as the model states; it may be the offcut.",
+      "Look which side of the cut is the member, and measure it by hand if it is the other.");
 
   private final String code;
   private final Severity severity;
