@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -39,8 +40,11 @@ class DemonstrationInvarianceTest {
   /** The first so many quantities are areas, held against the whole of the element's faces. */
   private static final int AREAS = 4;
 
-  /** IFC2X3 has no tapered sweep: there the outriggers stand as faces, their fillets as strips. */
-  private static final String TAPERED = "Outrigger";
+  /**
+   * IFC2X3 has no tapered sweep: there the outriggers stand as faces, their fillets as strips, and
+   * cover a little more of the plates that they touch.
+   */
+  private static final List<String> TAPERED = List.of("Outrigger", "Cap plate");
 
   private static final double FLAT_FILLETS = 0.01;
 
@@ -70,22 +74,24 @@ class DemonstrationInvarianceTest {
     Map<String, double[]> other = lines(options);
     assertThat(other.keySet()).isEqualTo(plain.keySet());
     double tapered = options.schema() == Schema.IFC2X3 ? FLAT_FILLETS : SAME;
+    var apart = new ArrayList<String>();
     var sum = new double[2][];
-    for (String guid : plain.keySet()) {
-      double[] a = plain.get(guid);
-      double[] b = other.get(guid);
-      double same = guid.endsWith(TAPERED) ? tapered : SAME;
+    for (String key : plain.keySet()) {
+      double[] a = plain.get(key);
+      double[] b = other.get(key);
+      double same = TAPERED.stream().anyMatch(key::endsWith) ? tapered : SAME;
       for (int i = 0; i < a.length; i++) {
-        assertThat(b[i])
-            .as(guid + " quantity " + i)
-            .isCloseTo(a[i], within(same * (i < AREAS ? a[0] : a[i])));
+        if (Math.abs(a[i] - b[i]) > same * (i < AREAS ? a[0] : a[i])) {
+          apart.add(key + ": quantity " + i + " is " + a[i] + " and " + b[i]);
+        }
       }
       sum[0] = plus(sum[0], a);
       sum[1] = plus(sum[1], b);
     }
+    assertThat(apart).isEmpty();
     for (int i = 0; i < sum[0].length; i++) {
-      assertThat(sum[1][i])
-          .isCloseTo(sum[0][i], within((tapered > SAME ? 1e-3 : SAME) * sum[0][i]));
+      double same = tapered > SAME ? 1e-4 : SAME;
+      assertThat(sum[1][i]).isCloseTo(sum[0][i], within(same * sum[0][i]));
     }
   }
 
