@@ -142,6 +142,7 @@ class HelpIT {
     Run help = Program.run("--help");
 
     assertThat(help.exitCode()).isZero();
+    assertThat(help.err()).isEmpty();
     assertThat(help.out())
         .contains("\nCommands:\n")
         .contains("\n  survey ", "\n  job ", "\n  takeoff ", "\n  pail ", "\n  readings ")

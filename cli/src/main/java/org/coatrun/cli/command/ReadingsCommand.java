@@ -21,7 +21,7 @@ import picocli.CommandLine.Parameters;
 /** Judges thickness readings. */
 @Command(
     name = "readings",
-    header = "Judge thickness readings by the averaging rule and by the 10 % rule, each apart.",
+    header = "Judge thickness readings by the averaging rule and by the 10 %% rule, each apart.",
     description = {
       "",
       "Reads a field sheet that came back: the column 'reading' filled in, with a unit or in that of"
