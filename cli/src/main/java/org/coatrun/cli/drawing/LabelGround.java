@@ -8,9 +8,10 @@ import org.coatrun.shared.shape.Vec2;
 /** What labels must or had better keep off, and what a place for a label costs. */
 final class LabelGround {
 
-  /** A label on a mark costs this; a place that costs less covers none. */
-  static final double ON_MARK = 1000;
+  /** A place that costs so much is no place for a label that can be done without. */
+  static final double CROWDED = 15;
 
+  private static final double ON_MARK = 1000;
   private static final double OFF_THE_AREA = 1e6;
   private static final double ACROSS_MARK = 30;
 

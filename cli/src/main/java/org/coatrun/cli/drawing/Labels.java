@@ -75,7 +75,7 @@ final class Labels {
 
   /**
    * Writes one line of text along the straight line between two points, beside it; leaves it out
-   * where it would cover a mark.
+   * where it would cover a mark or lines that matter.
    */
   void along(Vec2 a, Vec2 b, String text, Lettering lettering) {
     double width = Typeface.get().width(text, lettering.size());
@@ -100,7 +100,7 @@ final class Labels {
         }
       }
     }
-    if (best.cost < LabelGround.ON_MARK) {
+    if (best.cost < LabelGround.CROWDED) {
       writeAlong(bestMiddle, way, up, width, text, lettering);
       best.boxes.forEach(ground::mark);
     }

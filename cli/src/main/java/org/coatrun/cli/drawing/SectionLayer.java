@@ -6,6 +6,7 @@ import org.coatrun.cli.drawing.paper.Box;
 import org.coatrun.cli.drawing.paper.Lettering;
 import org.coatrun.cli.drawing.paper.Pen;
 import org.coatrun.cli.drawing.paper.Tone;
+import org.coatrun.cli.drawing.paper.Typeface;
 import org.coatrun.shared.line.FloorOutline;
 import org.coatrun.shared.line.Leg;
 import org.coatrun.shared.line.MachineSpot;
@@ -141,6 +142,12 @@ final class SectionLayer {
     to.labels().keepOff(line, 3);
     String text = words + ", " + measure.elevation(elevation);
     double down = places.below(y) > places.above(y) ? 2.4 : -0.8;
-    to.on().text(new Vec2(area.left() + 1, y + down), text, Lettering.plain(2.2), 0);
+    Lettering lettering = Lettering.plain(2.2);
+    double end = area.left() + 1 + Typeface.get().width(text, lettering.size());
+    if (places.riserBetween(area.left(), end)) {
+      to.on().text(new Vec2(area.right() - 1, y + down), text, lettering.toTheLeft(), 0);
+    } else {
+      to.on().text(new Vec2(area.left() + 1, y + down), text, lettering, 0);
+    }
   }
 }

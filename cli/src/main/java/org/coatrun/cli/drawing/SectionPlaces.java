@@ -51,6 +51,11 @@ final class SectionPlaces {
     return risers.get(use.riser().name());
   }
 
+  /** Whether some riser stands between two places, or within 2 mm of one. */
+  boolean riserBetween(double left, double right) {
+    return risers.values().stream().anyMatch(x -> left - 2 < x && x < right + 2);
+  }
+
   /** Where the line of a set-up comes onto the floor: its riser, or else its machine. */
   double start(SetUp s) {
     if (s.riser().isPresent() && risers.containsKey(s.riser().get())) {
