@@ -25,12 +25,14 @@ final class MaterialRows {
   private static final int BONDING = 6;
   private static final int SPRAYED = 9;
   private static final int BAGS = 10;
+  private static final int FILL = 11;
 
   private final SheetRows rows = new SheetRows("Material");
   private final Map<String, int[]> floors = new LinkedHashMap<>();
   private final BidAmounts amounts;
   private final Job job;
   private final Rates rates;
+  private int totalRow;
   private int bagsRow;
   private int gallonsRow;
 
@@ -64,7 +66,7 @@ final class MaterialRows {
   }
 
   Sheet sheet() {
-    return rows.sheet(28, 28, 10, 12, 12, 14, 14, 10, 14, 12);
+    return rows.sheet(28, 28, 10, 12, 12, 14, 14, 10, 14, 12, 14);
   }
 
   private void floors() {
@@ -79,7 +81,8 @@ final class MaterialRows {
         "in place_bf",
         "waste",
         "sprayed_bf",
-        "bags");
+        "bags",
+        "of in place, fills flutes_bf");
     int first = rows.next();
     Map<String, List<MaterialLine>> byFloor =
         amounts.material().lines().stream().collect(Collectors.groupingBy(MaterialLine::floor));
@@ -123,10 +126,9 @@ final class MaterialRows {
             BigDecimal.valueOf(sum.sprayed().boardFeet()),
             Style.HUNDREDTH),
         Cell.formula(
-            "I" + row + "/" + rates.cell(Rates.YIELD), BigDecimal.valueOf(exact), Style.HUNDREDTH));
+            "I" + row + "/" + rates.cell(Rates.YIELD), BigDecimal.valueOf(exact), Style.HUNDREDTH),
+        Cell.number(sum.fluteFill().boardFeet(), Style.HUNDREDTH));
   }
-
-  private int totalRow;
 
   private void sums(int first, int last) {
     MaterialSum all = amounts.material().total();
@@ -141,6 +143,7 @@ final class MaterialRows {
     cells.add(Cell.text("", Style.SUM_TEXT));
     cells.add(sum(SPRAYED, first, last, all.sprayed().boardFeet()));
     cells.add(sum(BAGS, first, last, amounts.order().exactBags()));
+    cells.add(sum(FILL, first, last, all.fluteFill().boardFeet()));
     totalRow = rows.add(cells);
   }
 
