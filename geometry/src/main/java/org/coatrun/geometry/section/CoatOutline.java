@@ -23,7 +23,10 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 final class CoatOutline {
 
   private static final GeometryFactory FACTORY = new GeometryFactory();
-  private static final double SAME = 1e-6;
+
+  /** Ends of pieces nearer than a tenth of a millimetre meet: meshes are rounded. */
+  private static final double SAME = 1e-4;
+
   private static final double STRAIGHT = 1e-6;
   private static final double STEP = Math.PI / 32;
 
@@ -71,8 +74,15 @@ final class CoatOutline {
     for (Trace.Piece p : trace.pieces()) {
       Envelope here = new Envelope(p.to());
       here.expandBy(SAME);
+      Trace.Piece next = null;
       for (Object o : starts.query(here)) {
-        sector(p, (Trace.Piece) o);
+        Trace.Piece q = (Trace.Piece) o;
+        if (next == null || q.from().distance(p.to()) < next.from().distance(p.to())) {
+          next = q;
+        }
+      }
+      if (next != null) {
+        sector(p, next);
       }
     }
   }

@@ -20,7 +20,8 @@ import org.locationtech.jts.geom.Geometry;
  * draws the profile, area and contour are the profile's own; else area and contour come from
  * slices. A member whose section changes is taken where contour over area is greatest, and it is
  * said so: at the less favourable end of a drawn taper, else at one of seven stations, of which the
- * least favourable is passed over, since it may stand in a hole or a cope.
+ * least favourable is passed over, since it may stand in a hole or a cope; pieces shorter than the
+ * box about them is round have no such stations.
  */
 public final class Sections {
 
@@ -48,15 +49,21 @@ public final class Sections {
     if (run.isPresent()) {
       return Optional.of(drawn(run.get(), share, box, corner));
     }
-    return sliced(Stations.of(exposure, axis.get(), kernel), contour, share, box, corner);
+    Stations stations = Stations.of(exposure, axis.get(), kernel);
+    boolean varies = axis.get().length() > box.whole() && stations.varies();
+    return sliced(stations, varies, contour, share, box, corner);
   }
 
   /**
    * From slices: mean contour and middle area, or the least favourable station's where it differs.
    */
   private static Optional<SectionMeasure> sliced(
-      Stations stations, double contour, double share, BoxSides box, double corner) {
-    boolean varies = stations.varies();
+      Stations stations,
+      boolean varies,
+      double contour,
+      double share,
+      BoxSides box,
+      double corner) {
     double steel = varies ? stations.steelAtWorst() : stations.steel();
     double around = varies ? stations.contourAtWorst() : contour;
     return steel > 0
