@@ -7,6 +7,7 @@ import org.coatrun.geometry.exposure.Axis;
 import org.coatrun.geometry.exposure.Exposure;
 import org.coatrun.geometry.profile.SectionOutline;
 import org.coatrun.geometry.solid.Kernel;
+import org.coatrun.geometry.solid.Plane;
 import org.coatrun.shared.surface.SectionMeasure;
 import org.coatrun.shared.units.Area;
 import org.coatrun.shared.units.Length;
@@ -45,7 +46,7 @@ public final class Sections {
     }
     BoxSides box = BoxSides.of(exposure, axis.get());
     double share = Math.min(1, heated / contour);
-    double corner = cornerFactor(exposure, axis.get(), heated, coats, kernel);
+    double corner = cornerFactor(exposure, axis.get(), share, coats, kernel);
     if (run.isPresent()) {
       return Optional.of(drawn(run.get(), share, box, corner));
     }
@@ -80,21 +81,26 @@ public final class Sections {
         : Optional.empty();
   }
 
-  /** Of the coat where the exposed contour is nearest to the heated perimeter. */
+  /** Of the coat where the exposed share of the contour is nearest to the member's. */
   private static double cornerFactor(
-      Exposure exposure, Axis axis, double heated, CoatFactors coats, Kernel kernel) {
-    Trace nearest = null;
+      Exposure exposure, Axis axis, double share, CoatFactors coats, Kernel kernel) {
     double station = 0;
+    double least = Double.POSITIVE_INFINITY;
     for (double s : Stations.PLACES) {
-      Trace trace = Trace.exposed(exposure, axis.at(axis.low() + s * axis.length()));
-      double apart = Math.abs(trace.length() - heated);
-      if (nearest == null || apart < Math.abs(nearest.length() - heated) - SAME) {
-        nearest = trace;
+      Plane across = axis.at(axis.low() + s * axis.length());
+      double open = Trace.exposed(exposure, across).length();
+      double apart = Math.abs(open / Trace.whole(exposure, across).length() - share);
+      if (apart < least - SAME) {
+        least = apart;
         station = s;
       }
     }
+    if (station == 0) {
+      return 0;
+    }
+    Trace trace = Trace.exposed(exposure, axis.at(axis.low() + station * axis.length()));
     Geometry steel = Stations.slice(exposure, axis, station, kernel);
-    return coats.of(nearest, steel, REFERENCE.metres(), kernel);
+    return coats.of(trace, steel, REFERENCE.metres(), kernel);
   }
 
   private static SectionOutline worst(Run run) {
