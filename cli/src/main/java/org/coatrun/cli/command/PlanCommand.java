@@ -1,6 +1,7 @@
 package org.coatrun.cli.command;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.ExitCode;
 import org.coatrun.cli.line.LineFiles;
@@ -42,7 +43,7 @@ final class PlanCommand extends Subcommand {
     var folder = jobs.read();
     try (OutputFolder to = OutputFolder.open(out)) {
       LineRun run = LineRun.of(TakeoffRun.of(models, folder, true, err()), err());
-      run.takeoff().write(to, err());
+      run.takeoff().write(to, Optional.of(run.line()), err());
       LineFiles.write(to, run.line(), run.takeoff().units());
       to.publish();
       LineScreen.print(out(), run.line(), run.takeoff().units());

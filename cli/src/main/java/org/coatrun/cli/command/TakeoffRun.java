@@ -10,6 +10,8 @@ import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.Progress;
 import org.coatrun.cli.input.JobFolder;
 import org.coatrun.cli.output.OutputFolder;
+import org.coatrun.cli.line.LineResult;
+import org.coatrun.cli.page.LineChoice;
 import org.coatrun.cli.page.TakeoffPage;
 import org.coatrun.cli.report.Results;
 import org.coatrun.cli.report.TakeoffFiles;
@@ -105,16 +107,35 @@ record TakeoffRun(
    * @throws CommandFailure where one cannot be written
    */
   void write(OutputFolder to, PrintWriter err) throws CommandFailure {
+    write(to, Optional.empty(), err);
+  }
+
+  /**
+   * The same; the page shows the line too, where there is one.
+   *
+   * @throws CommandFailure where one cannot be written
+   */
+  void write(OutputFolder to, Optional<LineResult> line, PrintWriter err) throws CommandFailure {
     TakeoffFiles.write(to, results);
     TakeoffWorkbook.write(to, results);
     if (isDrawn(building())) {
-      String shown = units.name().toLowerCase(Locale.ROOT);
-      to.write(
-          "report.html",
-          w -> w.write(TakeoffPage.html(results.takeoff(), meshes, shown, results.basis())));
+      to.write("report.html", w -> w.write(page(line)));
     } else {
       err.println(NOT_DRAWN);
     }
+  }
+
+  private String page(Optional<LineResult> line) {
+    String shown = units.name().toLowerCase(Locale.ROOT);
+    return line.map(
+            l ->
+                TakeoffPage.html(
+                    results,
+                    meshes,
+                    shown,
+                    l.request(),
+                    LineChoice.of(l.request(), l.plan())))
+        .orElseGet(() -> TakeoffPage.html(results, meshes, shown));
   }
 
   int unresolved() {

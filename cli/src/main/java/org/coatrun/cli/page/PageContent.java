@@ -14,9 +14,7 @@ import java.util.Map;
  *     level} (storey index or absent), {@code covers}, {@code reasons}
  * @param findings rows with code, severity, sentence, remedy and the element's index where there is
  *     one
- * @param tables further lists: floors, spots, hardware
- * @param plans drawings, as SVG in base64
- * @param lines hose and pipe in space
+ * @param line the material line with its floors and choices, or empty
  * @param basis rules and defaults used, and the cautions
  * @param caution the one sentence that is always in sight
  * @param leftOut what the picture lacks, for models above the stated size
@@ -30,9 +28,7 @@ public record PageContent(
     List<Map<String, Object>> elements,
     List<PageColumn> findingColumns,
     List<Map<String, Object>> findings,
-    List<PageTable> tables,
-    List<PagePlan> plans,
-    List<PageLine> lines,
+    Map<String, Object> line,
     List<PageProse> basis,
     String caution,
     List<String> leftOut) {
@@ -43,22 +39,9 @@ public record PageContent(
     elements = List.copyOf(elements);
     findingColumns = List.copyOf(findingColumns);
     findings = List.copyOf(findings);
-    tables = List.copyOf(tables);
-    plans = List.copyOf(plans);
-    lines = List.copyOf(lines);
     basis = List.copyOf(basis);
     leftOut = List.copyOf(leftOut);
   }
-
-  /** A list of the page beside members, decks and findings. */
-  public record PageTable(
-      String key, String label, List<PageColumn> columns, List<Map<String, Object>> rows) {}
-
-  /** A drawing. */
-  public record PagePlan(String label, String svg) {}
-
-  /** A hose or pipe: points in metres, colour as {@code #rrggbb}. */
-  public record PageLine(String label, String colour, List<double[]> points) {}
 
   /** A heading and the lines under it. */
   public record PageProse(String title, List<String> lines) {}

@@ -39,6 +39,9 @@ public final class ReportPage {
           "lists.js",
           "paper.js",
           "hand-out.js",
+          "plan.js",
+          "line.js",
+          "line-bodies.js",
           "canvas.js",
           "main.js");
 

@@ -1,6 +1,7 @@
 package org.coatrun.cli.page;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What the page knows of elements and findings by a takeoff. */
 final class TakeoffColumns {
@@ -9,8 +10,12 @@ final class TakeoffColumns {
   private static final String FACTOR = "Section factor";
   private static final String MODEL = "In the model";
 
-  /** Of elements; storeys in their order from the lowest up. */
-  static List<PageColumn> elements(List<String> storeys) {
+  /** Of elements; storeys in their order from the lowest up, and what a bid adds. */
+  static List<PageColumn> elements(List<String> storeys, List<PageColumn> bid) {
+    return Stream.of(first(storeys), bid, LAST).flatMap(List::stream).toList();
+  }
+
+  private static List<PageColumn> first(List<String> storeys) {
     return List.of(
         PageColumn.text("mark", "Mark"),
         PageColumn.text("section", "Section").membersOnly().filtered(),
@@ -26,20 +31,23 @@ final class TakeoffColumns {
         PageColumn.number("holes", "Small holes", "area").detailOnly().under(SURFACES),
         PageColumn.number("heated", "Heated perimeter", "perimeter").membersOnly().under(FACTOR),
         PageColumn.number("factor", "Hp/A", "factor").membersOnly().sequence().under(FACTOR),
-        PageColumn.number("wd", "W/D, lb/ft/in", "plain").membersOnly().under(FACTOR),
-        PageColumn.text("frame", "Frame")
-            .membersOnly()
-            .filtered()
-            .categories("primary", "secondary", "unknown"),
-        PageColumn.text("frameReason", "Place in the frame").detailOnly(),
-        PageColumn.text("status", "Status")
-            .filtered()
-            .categories("counted", "left out", "unresolved"),
-        PageColumn.text("reason", "Reason").sentences(),
-        PageColumn.text("name", "Name").under(MODEL),
-        PageColumn.text("class", "Class").detailOnly().under(MODEL),
-        PageColumn.text("guid", "GlobalId").detailOnly().under(MODEL));
+        PageColumn.number("wd", "W/D, lb/ft/in", "plain").membersOnly().under(FACTOR));
   }
+
+  private static final List<PageColumn> LAST =
+      List.of(
+          PageColumn.text("frame", "Frame")
+              .membersOnly()
+              .filtered()
+              .categories("primary", "secondary", "unknown"),
+          PageColumn.text("frameReason", "Place in the frame").detailOnly(),
+          PageColumn.text("status", "Status")
+              .filtered()
+              .categories("counted", "left out", "unresolved"),
+          PageColumn.text("reason", "Reason").sentences(),
+          PageColumn.text("name", "Name").under(MODEL),
+          PageColumn.text("class", "Class").detailOnly().under(MODEL),
+          PageColumn.text("guid", "GlobalId").detailOnly().under(MODEL));
 
   static final List<PageColumn> FINDINGS =
       List.of(

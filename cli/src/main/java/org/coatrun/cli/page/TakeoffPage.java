@@ -2,7 +2,6 @@ package org.coatrun.cli.page;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -12,37 +11,27 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.coatrun.cli.report.Cautions;
-import org.coatrun.cli.report.Words;
+import org.coatrun.cli.report.Results;
 import org.coatrun.geometry.view.ElementMesh;
-import org.coatrun.shared.estimate.Line;
-import org.coatrun.shared.estimate.MemberLine;
-import org.coatrun.shared.estimate.Quantities;
 import org.coatrun.shared.estimate.Takeoff;
 import org.coatrun.shared.estimate.Totals;
-import org.coatrun.shared.estimate.Weight;
 import org.coatrun.shared.finding.Finding;
+import org.coatrun.shared.line.LineRequest;
 import org.coatrun.shared.model.Element;
 import org.coatrun.shared.model.ElementId;
-import org.coatrun.shared.model.Identity;
 import org.coatrun.shared.model.Storey;
-import org.coatrun.shared.surface.Cover;
-import org.coatrun.shared.surface.SectionMeasure;
 
-/** What the page shows of a takeoff. */
+/** What the page shows of a takeoff and, where there is a job, of its bid. */
 public final class TakeoffPage {
 
+  private final Results results;
   private final Takeoff takeoff;
-  private final Map<ElementId, Integer> numbers = new HashMap<>();
-  private final List<Map<String, Object>> elements = new ArrayList<>();
+  private final ElementRows rows;
 
-  private TakeoffPage(Takeoff takeoff) {
-    this.takeoff = takeoff;
-    takeoff.members().forEach(l -> number(l.identity().id()));
-    takeoff.decks().forEach(l -> number(l.identity().id()));
-    takeoff.members().forEach(l -> elements.add(member(l)));
-    takeoff.decks().forEach(l -> elements.add(line(l, "deck")));
-    takeoff.building().slabs().forEach(e -> add(e, "slab"));
-    takeoff.building().walls().forEach(e -> add(e, "wall"));
+  private TakeoffPage(Results results) {
+    this.results = results;
+    takeoff = results.takeoff();
+    rows = new ElementRows(results);
   }
 
   /**
@@ -50,131 +39,79 @@ public final class TakeoffPage {
    *
    * @param meshes in any order; those of elements that the page does not list are left out
    * @param units {@code us} or {@code si}
-   * @param basis what the numbers mean, a line each
+   */
+  public static String html(Results results, List<ElementMesh> meshes, String units) {
+    TakeoffPage page = new TakeoffPage(results);
+    return ReportPage.html(page.content(units, Map.of()), page.drawn(meshes));
+  }
+
+  /**
+   * The same with the material line.
+   *
+   * @param request whose floors are drawn, in the coordinates of the meshes
+   * @param choices that the page can switch between, the plan first
    */
   public static String html(
-      Takeoff takeoff, List<ElementMesh> meshes, String units, List<String> basis) {
-    TakeoffPage page = new TakeoffPage(takeoff);
+      Results results,
+      List<ElementMesh> meshes,
+      String units,
+      LineRequest request,
+      List<LineChoice> choices) {
+    TakeoffPage page = new TakeoffPage(results);
+    return ReportPage.html(
+        page.content(units, LineContent.of(request, choices)), page.drawn(meshes));
+  }
+
+  private List<PageMesh> drawn(List<ElementMesh> meshes) {
     List<PageMesh> drawn = new ArrayList<>();
     meshes.stream()
-        .filter(m -> page.numbers.containsKey(m.id()))
         .sorted(Comparator.comparing(ElementMesh::id))
-        .forEach(m -> drawn.add(page.mesh(m)));
+        .forEach(m -> rows.of(m.id()).ifPresent(n -> drawn.add(mesh(n, m))));
     Set<ElementId> seen = meshes.stream().map(ElementMesh::id).collect(Collectors.toSet());
-    page.steel()
+    Stream.concat(takeoff.building().members().stream(), takeoff.building().decks().stream())
+        .map(Element.class::cast)
         .filter(e -> !seen.contains(e.id()))
-        .forEach(e -> drawn.add(Markers.at(page.numbers.get(e.id()), e)));
-    return ReportPage.html(page.content(units, basis), drawn);
+        .forEach(e -> drawn.add(Markers.at(rows.of(e.id()).orElseThrow(), e)));
+    return drawn;
   }
 
-  private Stream<Element> steel() {
-    return Stream.concat(
-        takeoff.building().members().stream(), takeoff.building().decks().stream());
-  }
-
-  private PageContent content(String units, List<String> basis) {
-    Totals members = takeoff.memberTotals();
-    String name = takeoff.building().name();
+  private PageContent content(String units, Map<String, Object> line) {
     List<String> storeys = takeoff.building().storeys().stream().map(Storey::name).toList();
+    String name = takeoff.building().name();
     return new PageContent(
         name.isBlank() ? "Takeoff" : name,
-        String.format(
-            "%d members = %d counted + %d left out + %d unresolved; %d decks; %d findings",
-            members.all(),
-            members.counted(),
-            members.leftOut(),
-            members.unresolved(),
-            takeoff.decks().size(),
-            takeoff.findings().size()),
+        summary(),
         units,
         storeys,
-        TakeoffColumns.elements(storeys),
-        elements,
+        TakeoffColumns.elements(storeys, BidCells.columns(results.bid().isPresent())),
+        rows.rows(),
         TakeoffColumns.FINDINGS,
         takeoff.findings().stream().map(this::finding).toList(),
-        List.of(),
-        List.of(),
-        List.of(),
+        line,
         List.of(
-            new PageContent.PageProse("What the numbers mean", basis),
-            new PageContent.PageProse("Cautions", Cautions.ALL)),
-        Cautions.SHORT,
+            new PageContent.PageProse("What the numbers mean", results.basis()),
+            new PageContent.PageProse("Cautions", results.cautions())),
+        caution(),
         List.of());
   }
 
-  private void number(ElementId id) {
-    numbers.put(id, numbers.size());
+  private String summary() {
+    Totals members = takeoff.memberTotals();
+    return String.format(
+        Locale.ROOT,
+        "%d members = %d counted + %d left out + %d unresolved; %d decks; %d findings",
+        members.all(),
+        members.counted(),
+        members.leftOut(),
+        members.unresolved(),
+        takeoff.decks().size(),
+        takeoff.findings().size());
   }
 
-  private void add(Element element, String kind) {
-    if (!numbers.containsKey(element.id())) {
-      number(element.id());
-      elements.add(identity(element.identity(), kind, storeyOf(element.identity())));
-    }
-  }
-
-  private Optional<Storey> storeyOf(Identity identity) {
-    return identity
-        .storey()
-        .flatMap(
-            id -> takeoff.building().storeys().stream().filter(s -> s.id().equals(id)).findFirst());
-  }
-
-  private Map<String, Object> identity(Identity identity, String kind, Optional<Storey> storey) {
-    Map<String, Object> e = new LinkedHashMap<>();
-    e.put("kind", kind);
-    storey.ifPresent(s -> e.put("level", takeoff.building().storeys().indexOf(s)));
-    e.put("storey", storey.map(Storey::name).orElse(""));
-    e.put("guid", identity.guid());
-    e.put("step", identity.id().step());
-    e.put("class", identity.sourceClass());
-    e.put("name", identity.name());
-    e.put("mark", identity.mark());
-    return e;
-  }
-
-  private Map<String, Object> line(Line line, String kind) {
-    Map<String, Object> e = identity(line.identity(), kind, line.storey());
-    e.put("status", line.outcome().status().word());
-    e.put("reason", line.outcome().reason());
-    line.outcome().quantities().ifPresent(q -> measured(e, q));
-    return e;
-  }
-
-  private Map<String, Object> member(MemberLine line) {
-    Map<String, Object> e = line(line, "member");
-    e.put("role", Words.of(line.member().role()));
-    e.put("section", line.member().section().name());
-    line.frame()
-        .ifPresent(
-            f -> {
-              e.put("frame", f.frameClass().word());
-              e.put("frameReason", f.reason());
-            });
-    return e;
-  }
-
-  private void measured(Map<String, Object> e, Quantities q) {
-    e.put("length", q.length().metres());
-    q.weight().map(Weight::mass).ifPresent(m -> e.put("weight", m.kilograms()));
-    e.put("body", q.ledger().body().squareMetres());
-    e.put("inside", q.ledger().inside().squareMetres());
-    e.put("ends", q.ledger().ends().squareMetres());
-    e.put("holes", q.ledger().holes().squareMetres());
-    e.put("covered", q.ledger().covered().squareMetres());
-    e.put("exposed", q.ledger().exposed().squareMetres());
-    q.section().map(SectionMeasure::heated).ifPresent(h -> e.put("heated", h.metres()));
-    q.sectionFactor().ifPresent(f -> e.put("factor", f.perMetre()));
-    q.weightOverPerimeter().ifPresent(w -> e.put("wd", w));
-    e.put("covers", q.covers().stream().map(this::cover).toList());
-  }
-
-  private Map<String, Object> cover(Cover cover) {
-    Map<String, Object> c = new LinkedHashMap<>();
-    c.put("by", numbers.getOrDefault(cover.by(), -1));
-    c.put("area", cover.area().squareMetres());
-    c.put("how", cover.kind() == Cover.Kind.CONTACT ? "in contact" : "encased");
-    return c;
+  /** The caution of every output; what is invented is said first. */
+  private String caution() {
+    List<String> all = results.cautions();
+    return all.size() > Cautions.ALL.size() ? all.get(0) + " " + Cautions.SHORT : Cautions.SHORT;
   }
 
   private Map<String, Object> finding(Finding f) {
@@ -190,13 +127,13 @@ public final class TakeoffPage {
   private Optional<Integer> element(Finding f) {
     for (int i = 0; i < takeoff.building().files().size(); i++) {
       if (takeoff.building().files().get(i).name().equals(f.file())) {
-        return Optional.ofNullable(numbers.get(new ElementId(i, f.step())));
+        return rows.of(new ElementId(i, f.step()));
       }
     }
     return Optional.empty();
   }
 
-  private PageMesh mesh(ElementMesh mesh) {
+  private static PageMesh mesh(int number, ElementMesh mesh) {
     int[] corners = new int[3 * mesh.coated().length];
     byte[] states = new byte[mesh.coated().length];
     for (int i = 0; i < corners.length; i++) {
@@ -205,6 +142,6 @@ public final class TakeoffPage {
     for (int i = 0; i < states.length; i++) {
       states[i] = (byte) (mesh.coated()[i] ? 0 : 1);
     }
-    return new PageMesh(numbers.get(mesh.id()), mesh.frame(), mesh.points(), corners, states);
+    return new PageMesh(number, mesh.frame(), mesh.points(), corners, states);
   }
 }

@@ -49,19 +49,35 @@ function categories(column, values, theme) {
 
 /** Few sizes get a colour each; many are put into steps of equal width. */
 function sequence(column, values, theme) {
+  const none = zeroIsNone(column) ? values.filter((v) => v === 0).length : 0;
+  const scale = sizes(column, none === 0 ? values : values.filter((v) => v !== 0), theme);
+  if (none === 0) return scale;
+  return {
+    of: (e) => (e[column.key] === 0 ? unknown(e, theme) : scale.of(e)),
+    rows: [{ colour: UNKNOWN[theme], hatch: 0, letter: "0", value: 0, text: `none needed (${none})` }, ...scale.rows],
+  };
+}
+
+const zeroIsNone = (column) => column.kind === "thickness" || column.kind === "hours";
+
+function sizes(column, values, theme) {
   const ramp = SEQUENCE[theme];
   const counts = count(values);
   if (counts.size === 0) return { of: (e) => unknown(e, theme), rows: [] };
-  const sizes = [...counts.keys()].sort((a, b) => a - b);
-  if (sizes.length <= ramp.length) return few(column, sizes, counts, ramp, theme);
-  const low = sizes[0], span = sizes[sizes.length - 1] - low;
+  const all = [...counts.keys()].sort((a, b) => a - b);
+  if (all.length <= ramp.length) return few(column, all, counts, ramp, theme);
+  const low = all[0], span = all[all.length - 1] - low;
   const step = (v) => Math.min(ramp.length - 1, Math.floor(((v - low) / span) * ramp.length));
-  const inStep = ramp.map(() => 0);
-  values.forEach((v) => { inStep[step(v)] += 1; });
-  const edge = (i) => formatWithUnit(low + (span * i) / ramp.length, column.kind);
+  const inStep = ramp.map(() => []);
+  values.forEach((v) => inStep[step(v)].push(v));
+  const text = (part) => {
+    const least = formatWithUnit(part.reduce((a, b) => Math.min(a, b)), column.kind), most = formatWithUnit(part.reduce((a, b) => Math.max(a, b)), column.kind);
+    return `${least === most ? least : `${least} to ${most}`} (${part.length})`;
+  };
   return {
     of: (e) => (known(e[column.key]) ? { colour: ramp[step(e[column.key])], hatch: 1 + step(e[column.key]) } : unknown(e, theme)),
-    rows: ramp.map((colour, i) => ({ colour, hatch: 1 + i, letter: letter(i), text: `${edge(i)} to ${edge(i + 1)} (${inStep[i]})` })),
+    rows: ramp.map((colour, i) => ({ colour, hatch: 1 + i, letter: letter(i), part: inStep[i] })).filter((r) => r.part.length > 0)
+        .map(({ part, ...row }) => ({ ...row, text: text(part) })),
   };
 }
 

@@ -10,6 +10,8 @@ import { showLegend } from "./legend.js";
 import { layOutPaper } from "./paper.js";
 import { Scene } from "./scene.js";
 import { Lists } from "./lists.js";
+import { LinePanel } from "./line.js";
+import { lineBodies } from "./line-bodies.js";
 import { copyText, saveFile } from "./hand-out.js";
 import { wireCanvas } from "./canvas.js";
 
@@ -20,7 +22,9 @@ class Page {
     this.model = new Model(data);
     this.theme = "light";
     this.scene = null;
-    this.lists = new Lists(this.model, [], { onChoose: (row, add) => this.chooseRow(row, add) });
+    this.line = data.line?.choices?.length ? new LinePanel(data.line, () => this.showLine()) : null;
+    const line = this.line ? [{ key: "line", label: "Line", show: (host) => this.line.show(host) }] : [];
+    this.lists = new Lists(this.model, line, { onChoose: (row, add) => this.chooseRow(row, add) });
     this.model.listen((what) => this.follow(what));
     this.slowly = afterBurst(60, () => this.lists.refilter());
   }
@@ -46,7 +50,7 @@ class Page {
 
   card() {
     showCard(byId("detail"), this.model, {
-      onChoose: (e) => this.look(e), onFinding: () => this.lists.open("findings"),
+      onChoose: (e) => this.look(e), onFinding: () => this.lists.open("findings"), more: (e) => (this.line ? this.line.of(e) : []),
     });
     byId("detail").scrollTop = 0;
   }
@@ -64,6 +68,13 @@ class Page {
       const element = model.elements[n];
       return element && model.visible(element) ? { ...scale.of(element), chosen: chosen.has(element), through: model.through(element) } : null;
     });
+  }
+
+  showLine() {
+    byId("line-shown").closest("label").hidden = !this.line;
+    if (!this.line) return;
+    this.scene?.setLine(byId("line-shown").checked ? lineBodies(this.data.line, this.line.chosen, this.theme) : []);
+    if (this.model.last) this.card();
   }
 
   /** Chooses an element, shows it and turns to it. */
@@ -96,6 +107,7 @@ class Page {
     byId("several").setAttribute("aria-pressed", String(model.several));
     byId("clear").disabled = model.query === "" && model.filters.size === 0 && all && model.surroundings !== "off" && model.leftOut && !model.isolated;
     showFilters(byId("filters"), model);
+    byId("filter-name").textContent = model.filters.size === 0 ? "Filters" : `Filters (${model.filters.size} set)`;
   }
 
   setTheme(theme) {
@@ -104,6 +116,7 @@ class Page {
     byId("theme").textContent = theme === "dark" ? "Light" : "Dark";
     this.scene?.setTheme(theme === "dark" ? "#1c2126" : "#ffffff", theme === "dark" ? "#eceae4" : "#1d2228");
     this.repaint();
+    this.showLine();
   }
 
   applyCut() {
@@ -122,6 +135,7 @@ class Page {
     return stateOf(this.model, {
       colour: byId("colour").value, cut: axis && `${axis},${byId("cut").value}`, faces: byId("faces").checked && 1,
       hatch: byId("hatch").checked && 1, units: byId("units").value, theme: this.theme, list: this.lists.key,
+      spot: this.line && this.line.choice, floor: this.line && this.line.floor, line: !byId("line-shown").checked && "off",
     }, this.scene);
   }
 
@@ -135,6 +149,8 @@ class Page {
     byId("hatch").checked = saved.hatch === "1";
     if (saved.units === "us" || saved.units === "si") byId("units").value = saved.units;
     setSystem(byId("units").value);
+    byId("line-shown").checked = saved.line !== "off";
+    this.line?.take(Number(saved.spot) || 0, saved.floor === undefined ? undefined : Number(saved.floor) || 0);
     this.scene?.set({ faces: byId("faces").checked, hatched: byId("hatch").checked });
     this.lists.open(saved.list);
     this.applyCut();
@@ -160,6 +176,7 @@ class Page {
     on("cut", "input", () => this.applyCut());
     on("faces", "change", (e) => { this.scene?.set({ faces: e.target.checked }); this.repaint(); });
     on("hatch", "change", (e) => { this.scene?.set({ hatched: e.target.checked }); this.repaint(); });
+    on("line-shown", "change", () => this.showLine());
     on("fit", "click", () => this.scene?.fit());
     on("units", "change", (e) => { setSystem(e.target.value); this.lists.open(this.lists.key); this.card(); this.repaint(); });
     on("theme", "click", () => this.setTheme(this.theme === "dark" ? "light" : "dark"));
@@ -185,7 +202,7 @@ class Page {
     this.scene?.set({ hatched: true });
     this.setTheme("light");
     this.scene?.drawNow();
-    layOutPaper(this.model);
+    layOutPaper(this.model, this.line && (() => this.line.paper()));
   }
 
   afterPrint() {

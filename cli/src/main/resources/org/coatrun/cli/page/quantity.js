@@ -5,6 +5,7 @@ const KINDS = {
   length: { us: [1 / FT, "ft", 2], si: [1, "m", 3] },
   perimeter: { us: [1 / IN, "in", 1], si: [1000, "mm", 0] },
   thickness: { us: [1 / IN, "in", 4], si: [1000, "mm", 1] },
+  exact: { us: [1 / IN, "in", 4], si: [1000, "mm", 2] },
   mass: { us: [1 / 0.45359237, "lb", 0], si: [1, "kg", 1] },
   factor: { us: [1, "1/m", 1], si: [1, "1/m", 1] },
   volume: { us: [1 / (FT * FT * IN), "bf", 1], si: [1, "m³", 4] },

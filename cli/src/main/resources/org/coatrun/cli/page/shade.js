@@ -49,5 +49,6 @@ export const EDGE_FRAGMENT = `${HEAD}
 void main() {
   if (dot(cut.xyz, place) > cut.w) discard;
   float far = clamp(-eye.z / 150.0, 0.0, 0.6);
+  if (isThrough() && !isChosen()) { colour = vec4(mix(paper, ink, 0.22), 1.0); return; }
   colour = vec4(isChosen() ? mix(vec3(0.75, 0.0, 0.25), ink, 0.2) : mix(mix(paint.rgb, ink, 0.55), paint.rgb, far), 1.0);
 }`;

@@ -15,6 +15,10 @@ final class PageSketch {
   private PageSketch() {}
 
   static PageContent content(int bars) {
+    return content(bars, Map.of());
+  }
+
+  static PageContent content(int bars, Map<String, Object> line) {
     List<Map<String, Object>> elements = new ArrayList<>();
     for (int i = 0; i < bars; i++) {
       Map<String, Object> e = new LinkedHashMap<>();
@@ -42,9 +46,7 @@ final class PageSketch {
         elements,
         List.of(PageColumn.text("code", "Code"), PageColumn.text("sentence", "Finding")),
         List.of(Map.of("code", "F301", "sentence", "A finding.", "remedy", "Look.", "element", 2)),
-        List.of(),
-        List.of(),
-        List.of(),
+        line,
         List.of(new PageContent.PageProse("Cautions", List.of("A planning aid."))),
         "A planning aid.",
         List.of());

@@ -1,0 +1,134 @@
+package org.coatrun.cli.page;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.coatrun.cli.report.Results;
+import org.coatrun.cli.report.Words;
+import org.coatrun.shared.estimate.Line;
+import org.coatrun.shared.estimate.MemberLine;
+import org.coatrun.shared.estimate.Quantities;
+import org.coatrun.shared.estimate.Takeoff;
+import org.coatrun.shared.estimate.Weight;
+import org.coatrun.shared.model.Element;
+import org.coatrun.shared.model.ElementId;
+import org.coatrun.shared.model.Identity;
+import org.coatrun.shared.model.Storey;
+import org.coatrun.shared.surface.Cover;
+import org.coatrun.shared.surface.SectionMeasure;
+
+/**
+ * The elements of a page, numbered: members, decks, slabs, walls, each with what is known of it.
+ */
+final class ElementRows {
+
+  private final Takeoff takeoff;
+  private final BidCells bid;
+  private final Map<ElementId, Integer> numbers = new HashMap<>();
+  private final Map<ElementId, Integer> levels = new HashMap<>();
+  private final Map<ElementId, Storey> storeys = new HashMap<>();
+  private final List<Map<String, Object>> rows = new ArrayList<>();
+
+  ElementRows(Results results) {
+    takeoff = results.takeoff();
+    bid = new BidCells(results);
+    for (Storey storey : takeoff.building().storeys()) {
+      levels.put(storey.id(), levels.size());
+      storeys.put(storey.id(), storey);
+    }
+    takeoff.members().forEach(l -> number(l.identity().id()));
+    takeoff.decks().forEach(l -> number(l.identity().id()));
+    takeoff.members().forEach(l -> rows.add(member(l)));
+    takeoff.decks().forEach(l -> rows.add(line(l, "deck")));
+    takeoff.building().slabs().forEach(e -> add(e, "slab"));
+    takeoff.building().walls().forEach(e -> add(e, "wall"));
+  }
+
+  /** A row for each element, in the order of their numbers. */
+  List<Map<String, Object>> rows() {
+    return rows;
+  }
+
+  /** The number of an element, where the page lists it. */
+  Optional<Integer> number(Element element) {
+    return of(element.id());
+  }
+
+  /** The number of an element, where the page lists it. */
+  Optional<Integer> of(ElementId id) {
+    return Optional.ofNullable(numbers.get(id));
+  }
+
+  private void number(ElementId id) {
+    numbers.put(id, numbers.size());
+  }
+
+  private void add(Element element, String kind) {
+    if (!numbers.containsKey(element.id())) {
+      number(element.id());
+      Identity identity = element.identity();
+      rows.add(identity(identity, kind, identity.storey().map(storeys::get)));
+    }
+  }
+
+  private Map<String, Object> identity(Identity identity, String kind, Optional<Storey> storey) {
+    Map<String, Object> e = new LinkedHashMap<>();
+    e.put("kind", kind);
+    storey.ifPresent(s -> e.put("level", levels.get(s.id())));
+    e.put("storey", storey.map(Storey::name).orElse(""));
+    e.put("guid", identity.guid());
+    e.put("step", identity.id().step());
+    e.put("class", identity.sourceClass());
+    e.put("name", identity.name());
+    e.put("mark", identity.mark());
+    return e;
+  }
+
+  private Map<String, Object> line(Line line, String kind) {
+    Map<String, Object> e = identity(line.identity(), kind, line.storey());
+    e.put("status", line.outcome().status().word());
+    e.put("reason", line.outcome().reason());
+    line.outcome().quantities().ifPresent(q -> measured(e, q));
+    bid.put(line.identity().id(), e);
+    return e;
+  }
+
+  private Map<String, Object> member(MemberLine line) {
+    Map<String, Object> e = line(line, "member");
+    e.put("role", Words.of(line.member().role()));
+    e.put("section", line.member().section().name());
+    line.frame()
+        .ifPresent(
+            f -> {
+              e.put("frame", f.frameClass().word());
+              e.put("frameReason", f.reason());
+            });
+    return e;
+  }
+
+  private void measured(Map<String, Object> e, Quantities q) {
+    e.put("length", q.length().metres());
+    q.weight().map(Weight::mass).ifPresent(m -> e.put("weight", m.kilograms()));
+    e.put("body", q.ledger().body().squareMetres());
+    e.put("inside", q.ledger().inside().squareMetres());
+    e.put("ends", q.ledger().ends().squareMetres());
+    e.put("holes", q.ledger().holes().squareMetres());
+    e.put("covered", q.ledger().covered().squareMetres());
+    e.put("exposed", q.ledger().exposed().squareMetres());
+    q.section().map(SectionMeasure::heated).ifPresent(h -> e.put("heated", h.metres()));
+    q.sectionFactor().ifPresent(f -> e.put("factor", f.perMetre()));
+    q.weightOverPerimeter().ifPresent(w -> e.put("wd", w));
+    e.put("covers", q.covers().stream().map(this::cover).toList());
+  }
+
+  private Map<String, Object> cover(Cover cover) {
+    Map<String, Object> c = new LinkedHashMap<>();
+    c.put("by", numbers.getOrDefault(cover.by(), -1));
+    c.put("area", cover.area().squareMetres());
+    c.put("how", cover.kind() == Cover.Kind.CONTACT ? "in contact" : "encased");
+    return c;
+  }
+}

@@ -1,0 +1,55 @@
+import { svg } from "./dom.js";
+
+const MARGIN = 2;
+
+/** The plan of one floor: what stands there, and hose, pipe, machine and places of work on it. */
+export function planOf(line, choice, n) {
+  const floor = line.floors[n];
+  const box = boundsOf(line, choice);
+  const up = ([x, y]) => `${round(x)},${round(-y)}`;
+  const ring = (points) => `M${points.map(up).join("L")}Z`;
+  const region = (r) => [r.outline, ...r.holes].map(ring).join("");
+  const area = (list, cls) => list.map((r) => svg("path", { class: cls, d: region(r), "fill-rule": "evenodd" }));
+  const legs = choice.legs.filter((l) => l.floor === n && !l.rises);
+  const size = Math.max(box[2] - box[0], box[3] - box[1]);
+  return svg("svg", {
+    class: "plan", role: "img", "aria-label": `Plan of ${floor.name}: ${wordsOf(choice, n)}`,
+    viewBox: `${round(box[0] - MARGIN)} ${round(-box[3] - MARGIN)} ${round(box[2] - box[0] + 2 * MARGIN)} ${round(box[3] - box[1] + 2 * MARGIN)}`,
+    "font-size": round(size / 38),
+  },
+      ...area(floor.plate, "plate"), ...area(floor.openings.map((o) => o.region), "opening"), ...area(floor.keepOuts.map((k) => k.region), "keep-out"),
+      ...area(floor.walls, "wall"), ...area(floor.columns, "column"),
+      ...legs.map((l) => svg("polyline", { class: l.kind, points: l.path.map(up).join(" ") })),
+      ...choice.cells.filter((c) => c.floor === n).map((c) => cell(c, size / 130)),
+      ...choice.risers.filter((r) => Math.min(r.from, r.to) <= n && n <= Math.max(r.from, r.to)).map((r) => mark(r.at, "riser", size / 70, r.name)),
+      ...choice.machines.filter((m) => m.floor === n).map((m) => mark(m.at, "machine", size / 45, m.name)));
+}
+
+function cell(c, r) {
+  const [x, y] = [round(c.at[0]), round(-c.at[1])];
+  const title = svg("title", {}, c.no ? `${c.access}; ${c.no}` : c.access);
+  if (!c.no) return svg("circle", { class: "cell", cx: x, cy: y, r: round(r) }, title);
+  return svg("path", { class: "missed", d: `M${x - r},${y - r}L${x + r},${y + r}M${x - r},${y + r}L${x + r},${y - r}` }, title);
+}
+
+function mark([x, y], cls, r, text) {
+  return svg("g", {},
+      cls === "machine" ? svg("rect", { class: cls, x: round(x - r), y: round(-y - r), width: round(2 * r), height: round(2 * r) })
+        : svg("circle", { class: cls, cx: round(x), cy: round(-y), r: round(r) }),
+      svg("text", { x: round(x + 1.4 * r), y: round(-y - 0.6 * r) }, text));
+}
+
+function wordsOf(choice, n) {
+  const cells = choice.cells.filter((c) => c.floor === n), missed = cells.filter((c) => c.no).length;
+  return `${cells.length} places of work, ${missed === 0 ? "all reached" : `${missed} not reached`}`;
+}
+
+function boundsOf(line, choice) {
+  const box = [Infinity, Infinity, -Infinity, -Infinity];
+  const widen = ([x, y]) => { box[0] = Math.min(box[0], x); box[1] = Math.min(box[1], y); box[2] = Math.max(box[2], x); box[3] = Math.max(box[3], y); };
+  line.floors.forEach((f) => f.plate.forEach((r) => r.outline.forEach(widen)));
+  choice.machines.forEach((m) => widen(m.at));
+  return Number.isFinite(box[0]) ? box : [0, 0, 1, 1];
+}
+
+const round = (v) => Math.round(v * 100) / 100;
