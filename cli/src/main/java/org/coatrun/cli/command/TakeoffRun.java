@@ -9,8 +9,8 @@ import java.util.Optional;
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.Progress;
 import org.coatrun.cli.input.JobFolder;
-import org.coatrun.cli.output.OutputFolder;
 import org.coatrun.cli.line.LineResult;
+import org.coatrun.cli.output.OutputFolder;
 import org.coatrun.cli.page.LineChoice;
 import org.coatrun.cli.page.TakeoffPage;
 import org.coatrun.cli.report.Results;
@@ -130,11 +130,7 @@ record TakeoffRun(
     return line.map(
             l ->
                 TakeoffPage.html(
-                    results,
-                    meshes,
-                    shown,
-                    l.request(),
-                    LineChoice.of(l.request(), l.plan())))
+                    results, meshes, shown, l.request(), LineChoice.of(l.request(), l.plan())))
         .orElseGet(() -> TakeoffPage.html(results, meshes, shown));
   }
 
