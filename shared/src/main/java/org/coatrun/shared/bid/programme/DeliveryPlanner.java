@@ -14,18 +14,18 @@ import org.coatrun.shared.rules.Bags;
  */
 final class DeliveryPlanner {
 
-  private final long[] opened;
+  private final OpenedBags opened;
   private final DeliveryTerms terms;
   private final WorkCalendar calendar;
   private final long unit;
   private final long allPallets;
 
   DeliveryPlanner(long[] opened, DeliveryTerms terms, WorkCalendar calendar) {
-    this.opened = opened.clone();
+    this.opened = new OpenedBags(opened);
     this.terms = terms;
     this.calendar = calendar;
     this.unit = terms.packing().bagsPerPallet();
-    this.allPallets = packs(openedBy(opened.length));
+    this.allPallets = packs(this.opened.all());
   }
 
   /** A day on which more stands in the room than it takes. */
@@ -56,13 +56,8 @@ final class DeliveryPlanner {
     return new Plan(deliveries, overfull);
   }
 
-  /** Whole bags opened by the end of a working day. */
-  private long openedBy(int day) {
-    return day < 1 ? 0 : opened[Math.min(day, opened.length) - 1];
-  }
-
   private int lastDeliveryDay() {
-    return opened.length - terms.leadDays();
+    return opened.days() - terms.leadDays();
   }
 
   /** Pallets that must have come by each day, from the first day that needs one to the last. */
@@ -71,7 +66,7 @@ final class DeliveryPlanner {
     long least = allPallets;
     for (int day = lastDeliveryDay(); least > 0; day--) {
       back.add(least);
-      least = Math.max(packs(openedBy(terms.firstUse(day - 1))), least - terms.palletsPerDay());
+      least = Math.max(packs(opened.by(terms.firstUse(day - 1))), least - terms.palletsPerDay());
     }
     List<Long> forward = new ArrayList<>(back.size());
     for (int i = back.size() - 1; i >= 0; i--) {
@@ -85,41 +80,27 @@ final class DeliveryPlanner {
     if (terms.room().isEmpty()) {
       return Long.MAX_VALUE;
     }
-    long stock = bags(come) - openedBy(terms.morningAfter(day) - 1);
+    long stock = bags(come) - opened.by(terms.morningAfter(day) - 1);
     return terms.room().getAsLong() - packs(stock);
   }
 
   /** Full trucks, unless that is more than the job takes, the room holds or the bags keep. */
   private long load(int day, long come, long need, long free) {
     long full = packs(need, terms.packing().palletsPerTruck()) * terms.packing().palletsPerTruck();
-    long keeps = used(openedBy(lastUseWithinShelfLife(day))) - come;
+    long keeps = used(opened.by(opened.lastWithin(day, terms.shelfLife(), calendar))) - come;
     long wanted = Math.min(Math.min(full, allPallets - come), Math.min(free, keeps));
     return Math.max(need, wanted);
   }
 
   /** Pallets of which every bag is opened; the last of the job may be short. */
   private long used(long bags) {
-    return bags == openedBy(opened.length) ? allPallets : bags / unit;
-  }
-
-  private int lastUseWithinShelfLife(int day) {
-    int low = 0;
-    int high = opened.length;
-    while (low < high) {
-      int middle = (low + high + 1) >>> 1;
-      if (calendar.calendarDays(day, middle) <= terms.shelfLife()) {
-        low = middle;
-      } else {
-        high = middle - 1;
-      }
-    }
-    return low;
+    return bags == opened.all() ? allPallets : bags / unit;
   }
 
   private Delivery delivery(int day, long come, long load) {
     int trucks = (int) packs(load, terms.packing().palletsPerTruck());
     long after = bags(come + load);
-    int lastUse = dayThatOpens(after);
+    int lastUse = opened.dayThatOpens(after);
     return new Delivery(
         day,
         calendar.date(day),
@@ -130,23 +111,9 @@ final class DeliveryPlanner {
         calendar.calendarDays(day, lastUse));
   }
 
-  private int dayThatOpens(long bag) {
-    int low = 1;
-    int high = opened.length;
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (openedBy(middle) >= bag) {
-        high = middle;
-      } else {
-        low = middle + 1;
-      }
-    }
-    return low;
-  }
-
   /** Bags on the first so many pallets: the last pallet may be short. */
   private long bags(long pallets) {
-    return Math.min(pallets * unit, openedBy(opened.length));
+    return Math.min(pallets * unit, opened.all());
   }
 
   private long packs(long bags) {
