@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.coatrun.cli.Program.Run;
@@ -58,6 +59,46 @@ class ReadingsIT {
     assertThat(TakeoffResult.csv(out.resolve("respray.csv")))
         .singleElement()
         .satisfies(row -> assertThat(row).containsEntry("name", "C-4"));
+  }
+
+  /** The field sheet of a takeoff, each reading at the design but those of one member. */
+  @Test
+  void judgesTheFieldSheetOfATakeoff() throws Exception {
+    Path folder = home.resolve("takeoff");
+    Path job = Program.ROOT.resolve("test-models/harbour-office.job.yaml");
+    Program.run("takeoff", Program.DEMO, "--job", job, "--out", folder);
+    Path handedOut = folder.resolve("inspection.csv");
+    List<Map<String, String>> rows = TakeoffResult.csv(handedOut);
+    List<String> lines = Files.readAllLines(handedOut);
+    List<String> filled = new ArrayList<>(List.of(lines.get(0)));
+    for (int i = 0; i < rows.size(); i++) {
+      boolean thin = rows.get(i).get("set").equals("1");
+      filled.add(lines.get(i + 1) + (thin ? "1/4 in" : rows.get(i).get("design")));
+    }
+    Path back = Files.write(home.resolve("back.csv"), filled);
+    Path out = home.resolve("judged");
+    Run run = Program.run("readings", back, "--job", job, "--out", out);
+
+    assertThat(run.exitCode()).describedAs(run.err()).isZero();
+    List<Map<String, String>> judged = TakeoffResult.csv(out.resolve("judged.csv"));
+    assertThat(judged)
+        .hasSizeGreaterThan(50)
+        .allSatisfy(
+            set -> {
+              String verdict = set.get("set").equals("1") ? "fails" : "passes";
+              assertThat(set).containsEntry("averaging_rule", verdict);
+              assertThat(set).containsEntry("ten_percent_rule", verdict);
+              assertThat(set).containsEntry("blank", "0");
+            });
+    assertThat(TakeoffResult.csv(out.resolve("respray.csv"))).hasSize(1);
+  }
+
+  /** Our own files put an apostrophe before what a spreadsheet would take for a formula. */
+  @Test
+  void aMarkThatLooksLikeAFormulaComesBackAsItWas() throws Exception {
+    assertThat(Program.run("readings", sheet(SHEET.replace(",B-9,", ",'+9,"))).out())
+        .contains("  +9  ")
+        .doesNotContain("'+9");
   }
 
   @Test

@@ -15,6 +15,7 @@ import org.coatrun.shared.yaml.QuantityText;
  */
 public final class FieldSheetReader {
 
+  private static final String LEADS_A_FORMULA = "=+-@";
   private static final Length THICKEST = Length.ofInches(24);
 
   private final CsvTable csv;
@@ -46,15 +47,15 @@ public final class FieldSheetReader {
     }
     FieldRow read =
         new FieldRow(
-            cell("floor"),
+            text("floor"),
             whole("set"),
             cell("guid"),
-            cell("name"),
-            cell("kind"),
-            cell("section"),
+            text("name"),
+            text("kind"),
+            text("section"),
             whole("end"),
             whole("place"),
-            cell("where"),
+            text("where"),
             design,
             ThicknessJudge.lowestAllowed(design));
     return new FieldReading(read, filledIn(), row.line());
@@ -68,6 +69,14 @@ public final class FieldSheetReader {
     boolean bare = cell.chars().noneMatch(Character::isLetter);
     String unit = cell("design").endsWith("mm") ? " mm" : " in";
     return Optional.of(quantity("reading", bare ? cell + unit : cell));
+  }
+
+  /** A cell without the apostrophe that keeps a spreadsheet from taking it for a formula. */
+  private String text(String column) {
+    String cell = cell(column);
+    boolean guarded =
+        cell.length() > 1 && cell.charAt(0) == '\'' && LEADS_A_FORMULA.indexOf(cell.charAt(1)) >= 0;
+    return guarded ? cell.substring(1) : cell;
   }
 
   private String cell(String column) {
