@@ -19,6 +19,9 @@ final class BuildingLayer {
   private static final double LEAST_TREAD = 1.1;
   private static final double KEEP_OUT_SPACING = 2.5;
 
+  /** No name covers an opening that is smaller on paper than this, in millimetres. */
+  private static final double SMALL = 20;
+
   private final PlanCanvas to;
   private final Surface on;
   private final View view;
@@ -39,6 +42,10 @@ final class BuildingLayer {
 
   /** Names of openings and reasons of keep-outs; after all that matters more. */
   void names(FloorOutline floor, List<KeepOut> keepOuts) {
+    floor.openings().stream()
+        .map(o -> box(view.at(o.region().outline())))
+        .filter(b -> Math.min(b.width(), b.height()) < SMALL)
+        .forEach(b -> to.labels().keepOff(b));
     for (SlabOpening o : floor.openings()) {
       if (!o.name().isBlank()) {
         name(o.region(), o.name());

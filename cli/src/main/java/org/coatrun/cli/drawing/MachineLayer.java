@@ -1,7 +1,6 @@
 package org.coatrun.cli.drawing;
 
 import java.util.List;
-import java.util.Optional;
 import org.coatrun.cli.drawing.paper.Box;
 import org.coatrun.cli.drawing.paper.Lettering;
 import org.coatrun.cli.drawing.paper.Pen;
@@ -49,9 +48,10 @@ final class MachineLayer {
     }
     if (!machines().isEmpty()) {
       SiteFacts site = job.request().site();
-      supply(site.power(), "P", LegendItem.POWER);
-      supply(site.water(), "W", LegendItem.WATER);
-      site.truckAccess().forEach(t -> supply(Optional.of(t), "T", LegendItem.TRUCKS));
+      site.power().ifPresent(p -> supply(p, "P", LegendItem.POWER, true));
+      site.water().ifPresent(p -> supply(p, "W", LegendItem.WATER, true));
+      double nearest = site.truckAccess().stream().mapToDouble(this::away).min().orElse(0);
+      site.truckAccess().forEach(t -> supply(t, "T", LegendItem.TRUCKS, away(t) <= nearest));
     }
   }
 
@@ -97,22 +97,22 @@ final class MachineLayer {
   }
 
   /** What lies off the sheet stands at its edge, with its distance from the machine. */
-  private void supply(Optional<Vec2> place, String letter, LegendItem item) {
-    if (place.isEmpty()) {
-      return;
-    }
-    Vec2 real = to.view().at(place.get());
+  private void supply(Vec2 place, String letter, LegendItem item, boolean labelled) {
+    Vec2 real = to.view().at(place);
     Vec2 at = to.area().grown(-4).clamp(real);
     to.symbols().supply(at, letter);
     to.labels().keepOff(Box.around(at, 2 * Symbols.SUPPLY, 2 * Symbols.SUPPLY));
     to.used(item);
-    double away =
-        machines().stream().mapToDouble(m -> m.at().distance(place.get())).min().orElse(0);
-    String text = measure.about(Length.ofMetres(away)) + " to the machine";
-    if (at.distance(real) > 1e-6) {
-      to.labels().near(at, Symbols.SUPPLY, List.of("off the sheet,", text), Lettering.plain(2.2));
-    } else {
-      to.labels().near(at, Symbols.SUPPLY, List.of(text), Lettering.plain(2.2));
+    if (labelled) {
+      String text = measure.about(Length.ofMetres(away(place))) + " to the machine";
+      boolean off = at.distance(real) > 1e-6;
+      List<String> words = off ? List.of("off the sheet,", text) : List.of(text);
+      to.labels().near(at, Symbols.SUPPLY, words, Lettering.plain(2.2));
     }
+  }
+
+  /** The distance to the nearest machine of the floor, in metres. */
+  private double away(Vec2 place) {
+    return machines().stream().mapToDouble(m -> m.at().distance(place)).min().orElse(0);
   }
 }

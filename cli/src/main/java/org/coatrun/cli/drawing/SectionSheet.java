@@ -50,7 +50,6 @@ final class SectionSheet {
     layer.slabs();
     layer.lines();
     layer.machines();
-    layer.labels();
     var places = new SectionPlaces(job, axis, to.view());
     var levels = new ArrayList<Double>();
     for (int f = 0; f < job.request().floors().size(); f++) {
@@ -60,6 +59,7 @@ final class SectionSheet {
     Vec2 east = to.view().at(new Vec2(extent.east(), 0));
     Box building = new Box(west.x(), area.top(), east.x(), area.bottom());
     new SectionRows(to.on(), job, area).write(levels, building);
+    layer.labels();
   }
 
   private Extent extent() {
