@@ -54,10 +54,11 @@ final class AmountFindings {
             .orElseThrow();
     return Finding.of(
         WorkFinding.ABOVE_HEIGHT_BANDS,
-        lines.size()
-            + " elements over '"
+        elements(lines.size())
+            + " over '"
             + floor
-            + "' lie above the last height band of "
+            + (lines.size() == 1 ? "' reaches above" : "' reach above")
+            + " the last height band of "
             + feet(bands.get(bands.size() - 1).upTo())
             + "; the highest, "
             + highest.item().called()
@@ -72,8 +73,8 @@ final class AmountFindings {
         "The height above '"
             + floor
             + "' is not known of "
-            + lines.size()
-            + " elements, such as "
+            + elements(lines.size())
+            + ", such as "
             + lines.get(0).material().item().called()
             + ".");
   }
@@ -85,6 +86,10 @@ final class AmountFindings {
             + " ft2 of galvanised deck over '"
             + floor
             + "' take a bonding coat first.");
+  }
+
+  private static String elements(int number) {
+    return number == 1 ? "1 element" : number + " elements";
   }
 
   private static String feet(Length length) {

@@ -26,7 +26,7 @@ final class Comparison {
     List<String> changes = new ArrayList<>();
     other.type().ifPresent(t -> changes.add("construction type " + t));
     if (!other.ratings().isEmpty()) {
-      changes.add(other.ratings().size() + " more rating rules");
+      changes.add("more rating rules: " + other.ratings().size());
     }
     other.sprayDeck().ifPresent(s -> changes.add(s ? "deck sprayed" : "deck not sprayed"));
     other.restrained().ifPresent(r -> changes.add(r ? "restrained" : "unrestrained"));

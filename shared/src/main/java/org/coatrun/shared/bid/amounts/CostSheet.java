@@ -86,8 +86,16 @@ public record CostSheet(
   public String lacks() {
     String prices = String.join(", ", unpriced().stream().map(CostItem::what).toList());
     String first = prices.isEmpty() ? "" : "no price for " + prices;
-    String second = withoutThickness == 0 ? "" : withoutThickness + " elements have no thickness";
+    String second = thicknesses();
     return first.isEmpty() || second.isEmpty() ? first + second : first + "; " + second;
+  }
+
+  private String thicknesses() {
+    return switch (withoutThickness) {
+      case 0 -> "";
+      case 1 -> "1 element has no thickness";
+      default -> withoutThickness + " elements have no thickness";
+    };
   }
 
   /** One finding for each price that is missing. */

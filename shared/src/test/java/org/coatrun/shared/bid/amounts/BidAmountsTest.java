@@ -56,8 +56,7 @@ class BidAmountsTest {
             List.of(Rated.line().member(), Rated.line().step(2).missing().member()));
     assertThat(amounts.money().complete()).isFalse();
     assertThat(amounts.money().lacks())
-        .isEqualTo(
-            "no price for labour, machine and hose, deliveries; 1 elements have no thickness");
+        .isEqualTo("no price for labour, machine and hose, deliveries; 1 element has no thickness");
     assertThat(codes(amounts)).containsExactly("F414", "F414", "F414");
     assertThat(amounts.findings().get(0).sentence())
         .isEqualTo("prices.delivery is not stated; deliveries counts as zero.");
@@ -76,10 +75,10 @@ class BidAmountsTest {
     assertThat(codes(amounts)).containsExactly("F410", "F411", "F412");
     assertThat(amounts.findings().get(0).sentence())
         .isEqualTo(
-            "2 elements over 'Level 1' lie above the last height band of 100 ft; the highest, beam"
+            "2 elements over 'Level 1' reach above the last height band of 100 ft; the highest, beam"
                 + " M2, reaches 130 ft.");
     assertThat(amounts.findings().get(1).sentence())
-        .isEqualTo("The height above 'Level 1' is not known of 1 elements, such as beam M3.");
+        .isEqualTo("The height above 'Level 1' is not known of 1 element, such as beam M3.");
     assertThat(amounts.findings().get(2).sentence())
         .isEqualTo("100 ft2 of galvanised deck over 'Level 1' take a bonding coat first.");
   }
