@@ -71,6 +71,10 @@ record Steel(
   }
 
   CoatedMember member() {
+    return member(/* primed= */ false, Optional.empty());
+  }
+
+  CoatedMember member(boolean primed, Optional<String> modelRating) {
     return new CoatedMember(
         new ElementId(0, step),
         "guid" + step,
@@ -91,8 +95,8 @@ record Steel(
         Optional.empty(),
         Optional.empty(),
         compact,
-        false,
-        Optional.empty());
+        primed,
+        modelRating);
   }
 
   static CoatedDeck deck(long step, String name, boolean roof) {
