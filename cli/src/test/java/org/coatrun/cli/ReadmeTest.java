@@ -62,7 +62,7 @@ class ReadmeTest {
   @Test
   void namesTheCommandsOfThisBuild() throws IOException {
     assertThat(Files.readString(README))
-        .contains("\n./coatrun takeoff test-models/harbour-office.ifc --out ")
+        .contains("\n./coatrun plan test-models/harbour-office.ifc --job ")
         .contains("\nmvn verify\n");
   }
 

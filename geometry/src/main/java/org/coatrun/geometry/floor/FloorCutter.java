@@ -3,10 +3,13 @@ package org.coatrun.geometry.floor;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.finding.LineFinding;
 import org.coatrun.shared.line.FloorOutline;
+import org.coatrun.shared.line.Region;
 import org.coatrun.shared.model.Building;
 import org.coatrun.shared.surface.Extent;
 import org.coatrun.shared.units.Length;
@@ -28,6 +31,7 @@ public final class FloorCutter {
   private final SteelIndex steel;
   private final Cuts cuts;
   private final List<Finding> findings = new ArrayList<>();
+  private final Map<Double, List<Region>> covers = new HashMap<>();
 
   private FloorCutter(Building building, Collection<Extent> steel, FloorOptions options) {
     this.building = building;
@@ -80,7 +84,21 @@ public final class FloorCutter {
         Plan.regions(walls, 1e-3),
         Plan.regions(obstacles.columns(z, plate), 1e-4),
         voids.of(level, plate, filled),
-        rooms.on(z, plate));
+        rooms.on(z, plate),
+        cover(level, all));
+  }
+
+  /** What lies over a floor, roofs and bare deck among them. */
+  private List<Region> cover(Level level, List<Level> all) {
+    var over = new ArrayList<Region>();
+    for (Level above : all) {
+      if (above.z() > level.z() + options.headroom() && !above.isAssumed()) {
+        over.addAll(
+            covers.computeIfAbsent(
+                above.z(), z -> Plan.regions(above.region(), options.leastFloor())));
+      }
+    }
+    return over;
   }
 
   private void sayAssumed(String name, Level level) {

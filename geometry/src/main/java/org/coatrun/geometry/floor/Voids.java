@@ -57,7 +57,8 @@ final class Voids {
   }
 
   /**
-   * Real voids only: what no slab or wall fills. Largest-overlap name and kind; in a fixed order.
+   * Real voids only: what no slab or wall fills. Named after the drawn opening that fits best; in a
+   * fixed order.
    *
    * @param filled plate and walls together
    */
@@ -109,8 +110,9 @@ final class Voids {
     double most = 0;
     for (Drawn d : drawn) {
       double shared = Plan.common(d.region(), region).getArea();
-      if (shared > most) {
-        most = shared;
+      double fit = shared / (d.region().getArea() + region.getArea() - shared);
+      if (fit > most) {
+        most = fit;
         best = d;
       }
     }

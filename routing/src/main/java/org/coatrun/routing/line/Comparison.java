@@ -26,10 +26,11 @@ final class Comparison {
     this.risers = risers;
   }
 
-  List<SpotComparison> best(int count) {
+  /** The best spots, the plan's own among those compared. */
+  List<SpotComparison> best(int count, List<Integer> used) {
     var rows = new ArrayList<SpotComparison>();
     for (SpotRanking.Alone alone :
-        SpotRanking.best(model.problem(), count, request.searchNodes())) {
+        SpotRanking.best(model.problem(), count, used, request.searchNodes())) {
       alone.result().cover().ifPresent(c -> rows.add(row(alone, c)));
     }
     return rows;

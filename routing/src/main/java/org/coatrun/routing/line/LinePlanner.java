@@ -76,7 +76,8 @@ public final class LinePlanner {
         cells,
         routes,
         floors,
-        new Comparison(request, model, candidates.spots(), candidates.risers()).best(COMPARED),
+        new Comparison(request, model, candidates.spots(), candidates.risers())
+            .best(COMPARED, used),
         candidates.risers(),
         work.groundless(),
         new JobHardware(model, setUps, assigned, found).of(order),

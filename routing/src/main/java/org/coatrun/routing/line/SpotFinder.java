@@ -107,6 +107,10 @@ final class SpotFinder {
   }
 
   private boolean underCover(Vec2 at) {
+    var floor = request.floors().get(request.machineFloor());
+    if (floor.cover().stream().anyMatch(r -> r.contains(at))) {
+      return true;
+    }
     return request.floors().stream()
         .skip(request.machineFloor() + 1L)
         .anyMatch(f -> f.plate().stream().anyMatch(p -> p.contains(at)));

@@ -31,9 +31,11 @@ public final class SpotRanking {
    * The {@code count} best spots, the best first. Spots are solved in the order of their bounds,
    * until no other can be better than those kept, or three times as many were solved.
    *
+   * @param used spots that are among the solved whatever their bounds: those of the plan
    * @param mostNodes parts of each search that are looked at
    */
-  public static List<Alone> best(CoverProblem problem, int count, int mostNodes) {
+  public static List<Alone> best(
+      CoverProblem problem, int count, List<Integer> used, int mostNodes) {
     double[] bound = CoverSearch.spotBounds(problem);
     List<Integer> order =
         IntStream.range(0, bound.length)
@@ -42,7 +44,11 @@ public final class SpotRanking {
             .toList();
     double penalty = problem.uncovered();
     var solved = new ArrayList<Alone>();
+    used.forEach(m -> solved.add(alone(problem, m, mostNodes)));
     for (int m : order) {
+      if (used.contains(m)) {
+        continue;
+      }
       boolean enough = solved.size() >= 3 * count;
       if (enough || (solved.size() >= count && worstKept(solved, count, penalty) <= bound[m])) {
         break;

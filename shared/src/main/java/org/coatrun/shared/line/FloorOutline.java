@@ -16,6 +16,7 @@ import org.coatrun.shared.units.Length;
  * @param columns outlines of columns; their centres give the column lines along which pipe runs
  * @param openings where the slab is open to the storey below
  * @param spaces enclosed spaces, for the ventilation; may be empty
+ * @param cover slabs, decks and roofs over it, which keep the weather off; may overlap
  */
 public record FloorOutline(
     String storey,
@@ -25,7 +26,21 @@ public record FloorOutline(
     List<Region> walls,
     List<Region> columns,
     List<SlabOpening> openings,
-    List<FloorSpace> spaces) {
+    List<FloorSpace> spaces,
+    List<Region> cover) {
+
+  /** A floor of which nothing is known that covers it. */
+  public FloorOutline(
+      String storey,
+      Length elevation,
+      Length height,
+      List<Region> plate,
+      List<Region> walls,
+      List<Region> columns,
+      List<SlabOpening> openings,
+      List<FloorSpace> spaces) {
+    this(storey, elevation, height, plate, walls, columns, openings, spaces, List.of());
+  }
 
   public FloorOutline {
     Objects.requireNonNull(storey);
@@ -38,6 +53,7 @@ public record FloorOutline(
     columns = List.copyOf(columns);
     openings = List.copyOf(openings);
     spaces = List.copyOf(spaces);
+    cover = List.copyOf(cover);
   }
 
   /** Whether both look the same from above, whatever their names and elevations. */
