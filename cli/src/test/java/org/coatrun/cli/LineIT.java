@@ -77,7 +77,7 @@ class LineIT {
 
   @Test
   void theDemonstrationListingIsNamedOnTheLineToo() throws IOException {
-    assertThat(Files.readString(demo.resolve("line.json"))).contains("demonstration");
+    assertThat(Files.readString(demo.resolve("line.json"))).contains("DEMONSTRATION LISTING");
     assertThat(Files.readString(demo.resolve("basis.txt"))).contains("250 ft of flexible hose");
   }
 
