@@ -75,7 +75,7 @@ class ReportPageAccessIT {
       assertThat(text)
           .contains(DemoReport.demo().takeoff().path("building").asText())
           .contains("%.2f".formatted(members.path("exposed_m2").asDouble()))
-          .contains("planning aid", "Members by storey", "Members by role", "Findings")
+          .contains("planning aid", "Level 2 (", "Members by storey", "Members by role", "Findings")
           .doesNotContain("Copy link");
     }
   }

@@ -17,7 +17,7 @@ export const rgb = (hex) => [1, 3, 5].map((i) => parseInt(hex.slice(i, i + 2), 1
 
 /**
  * A scale for one column: a colour and a hatch for each element, and the rows of its legend.
- * Categories beyond eight share the last colour but keep their own letter.
+ * Beyond eight categories the colours come round again; each keeps its own letter.
  */
 export function scaleFor(column, elements, theme) {
   const coated = elements.filter(isSteel);
@@ -38,10 +38,10 @@ function categories(column, values, theme) {
   return {
     of: (element) => {
       const i = isSteel(element) ? index.get(element[column.key]) : undefined;
-      return i === undefined ? unknown(element, theme) : { colour: palette[Math.min(i, 7)], hatch: 1 + (i % 8) };
+      return i === undefined ? unknown(element, theme) : { colour: palette[i % 8], hatch: 1 + (i % 8) };
     },
     rows: names.map((name, i) => ({
-      colour: palette[Math.min(i, 7)], hatch: 1 + (i % 8), letter: letter(i), value: name,
+      colour: palette[i % 8], hatch: 1 + (i % 8), letter: letter(i), value: name,
       text: `${formatWithUnit(name, column.kind)} (${counts.get(name)})`,
     })),
   };

@@ -202,7 +202,7 @@ class Page {
     this.scene?.set({ hatched: true });
     this.setTheme("light");
     this.scene?.drawNow();
-    layOutPaper(this.model, this.line && (() => this.line.paper()));
+    layOutPaper(this.model, this.scene, this.line && (() => this.line.paper()));
   }
 
   afterPrint() {

@@ -4,12 +4,13 @@ import { formatWithUnit, heading, format, isNumber } from "./quantity.js";
 const MOST_FINDINGS = 60;
 
 /** What goes on paper beside the picture: sums, findings, basis and cautions. */
-export function layOutPaper(model, more) {
+export function layOutPaper(model, scene, more) {
   const { data } = model;
   const members = model.elements.filter((e) => e.kind === "member");
   const decks = model.elements.filter((e) => e.kind === "deck");
   const grouped = data.columns.filter((c) => (c.filter || c.key === "storey") && members.some((e) => e[c.key] !== undefined));
   byId("paper").replaceChildren(
+      ...(scene ? [picture(scene.canvas), legend()] : []),
       h("p", {}, shownNow(model)),
       ...grouped.map((c) => sums(`Members by ${c.label.toLowerCase()}`, members, c, data.columns.filter((k) => k.sum && k.members))),
       decks.length > 0 && sums("Decks by storey", decks, data.columns.find((c) => c.key === "storey"), data.columns.filter((k) => k.sum && k.decks)),
@@ -17,6 +18,19 @@ export function layOutPaper(model, more) {
       ...(more ? more() : []),
       ...findings(data.findings),
       ...data.basis.flatMap((p) => [h("h2", {}, p.title), h("ul", {}, ...p.lines.map((l) => h("li", {}, l)))]));
+}
+
+/** A copy of the view: what a drawing surface of its own kind shows may lag behind on paper. */
+function picture(view) {
+  const copy = h("canvas", { width: view.width, height: view.height, role: "img", "aria-label": "The model" });
+  copy.getContext("2d").drawImage(view, 0, 0);
+  return copy;
+}
+
+function legend() {
+  const copy = byId("legend").firstElementChild.cloneNode(true);
+  copy.open = true;
+  return h("div", { class: "legend" }, copy);
 }
 
 function shownNow(model) {

@@ -5,7 +5,7 @@ const MARGIN = 2;
 /** The plan of one floor: what stands there, and hose, pipe, machine and places of work on it. */
 export function planOf(line, choice, n) {
   const floor = line.floors[n];
-  const box = boundsOf(line, choice);
+  const box = boundsOf(floor, choice.machines.filter((m) => m.floor === n));
   const up = ([x, y]) => `${round(x)},${round(-y)}`;
   const ring = (points) => `M${points.map(up).join("L")}Z`;
   const region = (r) => [r.outline, ...r.holes].map(ring).join("");
@@ -44,11 +44,11 @@ function wordsOf(choice, n) {
   return `${cells.length} places of work, ${missed === 0 ? "all reached" : `${missed} not reached`}`;
 }
 
-function boundsOf(line, choice) {
+function boundsOf(floor, machines) {
   const box = [Infinity, Infinity, -Infinity, -Infinity];
   const widen = ([x, y]) => { box[0] = Math.min(box[0], x); box[1] = Math.min(box[1], y); box[2] = Math.max(box[2], x); box[3] = Math.max(box[3], y); };
-  line.floors.forEach((f) => f.plate.forEach((r) => r.outline.forEach(widen)));
-  choice.machines.forEach((m) => widen(m.at));
+  floor.plate.forEach((r) => r.outline.forEach(widen));
+  machines.forEach((m) => widen(m.at));
   return Number.isFinite(box[0]) ? box : [0, 0, 1, 1];
 }
 

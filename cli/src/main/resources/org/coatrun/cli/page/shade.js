@@ -49,6 +49,10 @@ export const EDGE_FRAGMENT = `${HEAD}
 void main() {
   if (dot(cut.xyz, place) > cut.w) discard;
   float far = clamp(-eye.z / 150.0, 0.0, 0.6);
-  if (isThrough() && !isChosen()) { colour = vec4(mix(paper, ink, 0.22), 1.0); return; }
+  if (isThrough() && !isChosen()) {
+    if (mod(floor(gl_FragCoord.x) + floor(gl_FragCoord.y), 2.0) > 0.5 || mod(floor(gl_FragCoord.x), 4.0) > 1.5) discard;
+    colour = vec4(mix(paper, ink, 0.4), 1.0);
+    return;
+  }
   colour = vec4(isChosen() ? mix(vec3(0.75, 0.0, 0.25), ink, 0.2) : mix(mix(paint.rgb, ink, 0.55), paint.rgb, far), 1.0);
 }`;
