@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 import org.coatrun.shared.shape.Vec3;
 
 /**
@@ -16,7 +17,13 @@ final class PieceIndex {
 
   private static final double CELL = 3.0;
 
+  /** What would lie in more cells, as a faulty model may draw it, is looked at each time. */
+  private static final double MOST_CELLS = 4096;
+
+  private static final double FAR = 1e9;
+
   private final Map<Cell, List<Integer>> cells = new HashMap<>();
+  private final List<Integer> large = new ArrayList<>();
   private final int[] seen;
   private int query;
 
@@ -24,35 +31,54 @@ final class PieceIndex {
     seen = new int[pieces.size()];
     for (int i = 0; i < pieces.size(); i++) {
       int piece = i;
-      forEachCell(
-          pieces.get(i).box(), 0, c -> cells.computeIfAbsent(c, k -> new ArrayList<>()).add(piece));
+      Cells of = Cells.of(pieces.get(i).box(), 0);
+      if (of.areMany()) {
+        large.add(piece);
+      } else {
+        of.forEach(c -> cells.computeIfAbsent(c, k -> new ArrayList<>()).add(piece));
+      }
     }
   }
 
   /** Hands over each piece whose cells a box, grown by {@code margin}, touches; each once. */
   void forEachNear(OrientedBox box, double margin, IntConsumer action) {
+    Cells of = Cells.of(box, margin);
+    if (of.areMany()) {
+      IntStream.range(0, seen.length).forEach(action);
+      return;
+    }
     query++;
-    forEachCell(
-        box,
-        margin,
-        c -> {
-          for (int piece : cells.getOrDefault(c, List.of())) {
-            if (seen[piece] != query) {
-              seen[piece] = query;
-              action.accept(piece);
-            }
-          }
-        });
+    large.forEach(piece -> hand(piece, action));
+    of.forEach(c -> cells.getOrDefault(c, List.of()).forEach(piece -> hand(piece, action)));
   }
 
-  private static void forEachCell(OrientedBox box, double margin, Consumer<Cell> action) {
-    Span x = Span.of(box.centre().x(), box.reach(Vec3.X) + margin);
-    Span y = Span.of(box.centre().y(), box.reach(Vec3.Y) + margin);
-    Span z = Span.of(box.centre().z(), box.reach(Vec3.Z) + margin);
-    for (int i = x.from; i <= x.to; i++) {
-      for (int j = y.from; j <= y.to; j++) {
-        for (int k = z.from; k <= z.to; k++) {
-          action.accept(new Cell(i, j, k));
+  private void hand(int piece, IntConsumer action) {
+    if (seen[piece] != query) {
+      seen[piece] = query;
+      action.accept(piece);
+    }
+  }
+
+  /** The cells that a box may touch. */
+  private record Cells(Span x, Span y, Span z) {
+
+    static Cells of(OrientedBox box, double margin) {
+      return new Cells(
+          Span.of(box.centre().x(), box.reach(Vec3.X) + margin),
+          Span.of(box.centre().y(), box.reach(Vec3.Y) + margin),
+          Span.of(box.centre().z(), box.reach(Vec3.Z) + margin));
+    }
+
+    boolean areMany() {
+      return !(x.count() * y.count() * z.count() <= MOST_CELLS);
+    }
+
+    void forEach(Consumer<Cell> action) {
+      for (int i = (int) x.from; i <= x.to; i++) {
+        for (int j = (int) y.from; j <= y.to; j++) {
+          for (int k = (int) z.from; k <= z.to; k++) {
+            action.accept(new Cell(i, j, k));
+          }
         }
       }
     }
@@ -60,10 +86,16 @@ final class PieceIndex {
 
   private record Cell(int x, int y, int z) {}
 
-  private record Span(int from, int to) {
+  /** Numbers of cells along one axis, whole, but perhaps too large for an int or no numbers. */
+  private record Span(double from, double to) {
+
     static Span of(double middle, double half) {
-      return new Span(
-          (int) Math.floor((middle - half) / CELL), (int) Math.floor((middle + half) / CELL));
+      return new Span(Math.floor((middle - half) / CELL), Math.floor((middle + half) / CELL));
+    }
+
+    /** Huge also where the box lies beyond what numbers of cells can tell apart. */
+    double count() {
+      return Math.abs(from) < FAR && Math.abs(to) < FAR ? to - from + 1 : FAR * FAR;
     }
   }
 }
