@@ -34,7 +34,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class DamagedModelsTest {
 
   private static final int EACH = 4 * Integer.getInteger("coatrun.fuzz", 1);
-  private static final Duration MOST = Duration.ofSeconds(120);
+  private static final Duration MOST = Duration.ofMinutes(2);
   private static final Pattern REFERENCE = Pattern.compile("(?<![\\w'])#\\d+(?!\\s*=)\\b");
   private static final Pattern NUMBER = Pattern.compile("(?<=[(,])-?\\d+\\.\\d*(E-?\\d+)?(?=[,)])");
   private static final Pattern RECORD = Pattern.compile("(?m)^#\\d+\\s*=.*\\R");
