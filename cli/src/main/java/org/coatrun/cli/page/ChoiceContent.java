@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import org.coatrun.shared.line.FloorCheck;
 import org.coatrun.shared.line.Leg;
 import org.coatrun.shared.line.LinePlan;
@@ -51,7 +52,14 @@ final class ChoiceContent {
         plan.hardware().stream()
             .map(
                 h ->
-                    Map.of("item", h.item().words(), "size", h.size().metres(), "count", h.count()))
+                    new TreeMap<>(
+                        Map.of(
+                            "item",
+                            h.item().words(),
+                            "size",
+                            h.size().metres(),
+                            "count",
+                            h.count())))
             .toList());
     c.put("moves", plan.moves().stream().map(Move::sentence).toList());
     c.put("proof", proof(plan));
@@ -72,16 +80,18 @@ final class ChoiceContent {
   }
 
   private static Map<String, Object> machine(MachineSpot m) {
-    return Map.of("name", m.name(), "floor", m.floor(), "at", LineContent.point(m.at()));
+    return new TreeMap<>(
+        Map.of("name", m.name(), "floor", m.floor(), "at", LineContent.point(m.at())));
   }
 
   private static Map<String, Object> riser(RiserUse r) {
-    return Map.of(
-        "name", r.riser().name(),
-        "at", LineContent.point(r.riser().at()),
-        "from", r.from(),
-        "to", r.to(),
-        "standpipe", r.standpipe());
+    return new TreeMap<>(
+        Map.of(
+            "name", r.riser().name(),
+            "at", LineContent.point(r.riser().at()),
+            "from", r.from(),
+            "to", r.to(),
+            "standpipe", r.standpipe()));
   }
 
   private static Set<Stretch> stretches(LinePlan plan) {

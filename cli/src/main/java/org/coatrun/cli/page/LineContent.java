@@ -3,6 +3,7 @@ package org.coatrun.cli.page;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.coatrun.shared.line.FloorOutline;
 import org.coatrun.shared.line.KeepOut;
@@ -36,7 +37,7 @@ final class LineContent {
     floor.put(
         "openings",
         f.openings().stream()
-            .map(o -> Map.of("name", o.name(), "region", region(o.region())))
+            .map(o -> new TreeMap<>(Map.of("name", o.name(), "region", region(o.region()))))
             .toList());
     floor.put(
         "keepOuts",
@@ -48,7 +49,7 @@ final class LineContent {
   }
 
   private static Map<String, Object> keepOut(KeepOut k) {
-    return Map.of("reason", k.reason(), "region", region(k.region()));
+    return new TreeMap<>(Map.of("reason", k.reason(), "region", region(k.region())));
   }
 
   private static List<Map<String, Object>> regions(Stream<Region> regions) {
@@ -56,11 +57,12 @@ final class LineContent {
   }
 
   private static Map<String, Object> region(Region r) {
-    return Map.of(
-        "outline",
-        points(r.outline()),
-        "holes",
-        r.holes().stream().map(LineContent::points).toList());
+    return new TreeMap<>(
+        Map.of(
+            "outline",
+            points(r.outline()),
+            "holes",
+            r.holes().stream().map(LineContent::points).toList()));
   }
 
   /** Points on centimetres. */
