@@ -76,6 +76,20 @@ class LineIT {
   }
 
   @Test
+  void theLineCarriesAllThatTheMaterialBillHasInPlace() throws IOException {
+    Map<String, String> job =
+        TakeoffResult.csv(demo.resolve("material.csv")).stream()
+            .filter(sum -> sum.get("by").equals("job"))
+            .findFirst()
+            .orElseThrow();
+    double onTheLine =
+        TakeoffResult.csv(demo.resolve("routes.csv")).stream()
+            .mapToDouble(place -> Double.parseDouble(place.get("coating_m3")))
+            .sum();
+    assertThat(onTheLine).isCloseTo(Double.parseDouble(job.get("in_place_m3")), within(1e-6));
+  }
+
+  @Test
   void theDemonstrationListingIsNamedOnTheLineToo() throws IOException {
     assertThat(Files.readString(demo.resolve("line.json"))).contains("DEMONSTRATION LISTING");
     assertThat(Files.readString(demo.resolve("basis.txt"))).contains("250 ft of flexible hose");

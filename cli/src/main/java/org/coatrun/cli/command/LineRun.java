@@ -26,8 +26,8 @@ record LineRun(TakeoffRun takeoff, LineResult line) {
       Results results = takeoff.results();
       LineWork work =
           results
-              .bid()
-              .map(b -> LineWork.of(results.takeoff(), b))
+              .amounts()
+              .map(a -> LineWork.of(results.takeoff(), a.material()))
               .orElseGet(() -> LineWork.nominal(results.takeoff()));
       LineResult line = LineResult.of(results.takeoff(), work, takeoff.job(), results.cautions());
       return new LineRun(takeoff.with(results.with(line.findings(), line.basis())), line);

@@ -26,6 +26,9 @@ final class LineBasis {
     lines.add(
         "Steel is sprayed from the highest floor under its underside, cut into places of work of"
             + " about 20 ft.");
+    lines.add(
+        "Board feet are those in place of the material bill, fill of flutes, attachments and sprayed"
+            + " deck included; without a job file, exposed steel at a nominal inch.");
     limits(request.limits(), lines);
     lines.add(
         "Hose runs along the shortest way over the floor; slack and bends are added to it. Pipe"

@@ -2,34 +2,34 @@ package org.coatrun.cli.line;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.coatrun.shared.bid.Bid;
-import org.coatrun.shared.bid.RatedLine;
-import org.coatrun.shared.bid.Thickness;
-import org.coatrun.shared.estimate.Line;
+import java.util.Set;
+import org.coatrun.shared.bid.material.MaterialBill;
+import org.coatrun.shared.estimate.DeckLine;
 import org.coatrun.shared.estimate.MemberLine;
-import org.coatrun.shared.estimate.Quantities;
 import org.coatrun.shared.estimate.Takeoff;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.finding.LineFinding;
 import org.coatrun.shared.line.WorkPiece;
-import org.coatrun.shared.model.Deck;
 import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.model.Identity;
-import org.coatrun.shared.surface.Extent;
+import org.coatrun.shared.units.Area;
 import org.coatrun.shared.units.Length;
 import org.coatrun.shared.units.Volume;
 
 /**
  * What has to be sprayed, piece by piece: members along their middle lines, decks in strips.
  *
- * <p>Coating is exposed area by thickness: the bid's thickness where there is one, else a nominal
- * inch, which a finding says. What needs no coating, or has no face to coat, makes no piece.
+ * <p>With a job the coating is what its material bill has in place, so that line and bill tell the
+ * same board feet; what must be coated and has no thickness is taken at a nominal inch, as all
+ * steel is without a job, and a finding says so. What needs no coating, or has no face to coat,
+ * makes no piece.
  *
- * @param pieces in the order of the takeoff
+ * @param pieces in the order of the takeoff, members before decks
  * @param findings what was assumed
  */
 public record LineWork(List<WorkPiece> pieces, List<Finding> findings) {
@@ -44,87 +44,86 @@ public record LineWork(List<WorkPiece> pieces, List<Finding> findings) {
 
   /** Work of a takeoff without a job: every member that counts, no deck. */
   public static LineWork nominal(Takeoff takeoff) {
-    return new Gatherer(takeoff, Optional.empty(), false).gather();
+    var gatherer = new Gatherer();
+    for (MemberLine line : takeoff.members()) {
+      line.outcome()
+          .quantities()
+          .ifPresent(q -> gatherer.nominal(line.identity().id(), q.ledger().exposed()));
+    }
+    return gatherer.gather(takeoff);
   }
 
-  /** Work of a bid. */
-  public static LineWork of(Takeoff takeoff, Bid bid) {
-    return new Gatherer(takeoff, Optional.of(bid), bid.job().deck().spray()).gather();
+  /** Work of a bid: all that its material bill lists, decks too where they are coated. */
+  public static LineWork of(Takeoff takeoff, MaterialBill bill) {
+    var gatherer = new Gatherer();
+    bill.lines().forEach(line -> gatherer.add(line.item().id(), line.inPlace()));
+    bill.withoutThickness()
+        .forEach(line -> gatherer.nominal(line.item().id(), line.item().exposed()));
+    return gatherer.gather(takeoff);
   }
 
   private static final class Gatherer {
-    private final Takeoff takeoff;
-    private final Optional<Bid> bid;
-    private final boolean decks;
-    private final Map<ElementId, RatedLine> rated = new HashMap<>();
+    private final Map<ElementId, Volume> coatings = new HashMap<>();
+    private final Set<ElementId> nominal = new HashSet<>();
     private final List<WorkPiece> pieces = new ArrayList<>();
-    private int nominal;
 
-    Gatherer(Takeoff takeoff, Optional<Bid> bid, boolean decks) {
-      this.takeoff = takeoff;
-      this.bid = bid;
-      this.decks = decks;
-      bid.ifPresent(b -> b.lines().forEach(l -> rated.put(l.item().id(), l)));
+    void add(ElementId id, Volume coating) {
+      if (coating.cubicMetres() > 0) {
+        coatings.merge(id, coating, Volume::plus);
+      }
     }
 
-    LineWork gather() {
-      takeoff.members().forEach(this::member);
-      if (decks) {
-        takeoff.decks().forEach(line -> deck(line, line.deck()));
+    /** A thickness that is missing is no reason to leave the steel out of the line. */
+    void nominal(ElementId id, Area exposed) {
+      if (exposed.squareMetres() > 0) {
+        nominal.add(id);
+        add(id, Volume.ofCubicMetres(exposed.squareMetres() * NOMINAL.metres()));
+      }
+    }
+
+    LineWork gather(Takeoff takeoff) {
+      for (MemberLine line : takeoff.members()) {
+        piece(takeoff, line).ifPresent(pieces::add);
+      }
+      for (DeckLine line : takeoff.decks()) {
+        pieces.addAll(strips(takeoff, line));
       }
       return new LineWork(pieces, findings());
     }
 
-    private void member(MemberLine line) {
-      Optional<Extent> extent = takeoff.surfaces().extent(line.identity().id());
-      Volume coating = coating(line);
-      if (extent.isPresent() && coating.cubicMetres() > 0) {
-        Extent e = extent.get();
-        pieces.add(
-            new WorkPiece(
-                called(line.identity()),
-                line.identity().guid(),
-                e.from(),
-                e.to(),
-                Length.ofMetres(e.depth()),
-                coating));
-      }
+    private Optional<WorkPiece> piece(Takeoff takeoff, MemberLine line) {
+      Identity who = line.identity();
+      Volume coating = coatings.get(who.id());
+      return coating == null
+          ? Optional.empty()
+          : takeoff
+              .surfaces()
+              .extent(who.id())
+              .map(
+                  e ->
+                      new WorkPiece(
+                          called(who),
+                          who.guid(),
+                          e.from(),
+                          e.to(),
+                          Length.ofMetres(e.depth()),
+                          coating));
     }
 
-    private void deck(Line line, Deck deck) {
-      Optional<Extent> extent = takeoff.surfaces().extent(deck.id());
-      Volume coating = coating(line);
-      if (extent.isPresent() && coating.cubicMetres() > 0) {
-        pieces.addAll(
-            DeckStrips.of(called(line.identity()), line.identity().guid(), extent.get(), coating));
-      }
-    }
-
-    private Volume coating(Line line) {
-      Optional<Quantities> measured = line.outcome().quantities();
-      if (measured.isEmpty()) {
-        return Volume.ofCubicMetres(0);
-      }
-      double area = measured.get().ledger().exposed().squareMetres();
-      double thickness = thickness(line.identity().id(), area);
-      return Volume.ofCubicMetres(Math.max(0, area) * thickness);
-    }
-
-    /** A thickness that is missing is no reason to leave the steel out of the line. */
-    private double thickness(ElementId id, double area) {
-      RatedLine line = rated.get(id);
-      if (bid.isPresent() && (line == null || line.thickness() instanceof Thickness.NotNeeded)) {
-        return 0;
-      }
-      Optional<Length> given = line == null ? Optional.empty() : line.thickness().spray();
-      if (given.isEmpty() && area > 0) {
-        nominal++;
-      }
-      return given.orElse(NOMINAL).metres();
+    private List<WorkPiece> strips(Takeoff takeoff, DeckLine line) {
+      Identity who = line.identity();
+      Volume coating = coatings.get(who.id());
+      return coating == null
+          ? List.of()
+          : takeoff
+              .surfaces()
+              .extent(who.id())
+              .map(e -> DeckStrips.of(called(who), who.guid(), e, coating))
+              .orElse(List.of());
     }
 
     private List<Finding> findings() {
-      if (nominal == 0) {
+      if (nominal.isEmpty()) {
         return List.of();
       }
       return List.of(
@@ -133,7 +132,7 @@ public record LineWork(List<WorkPiece> pieces, List<Finding> findings) {
               String.format(
                   Locale.ROOT,
                   "%d of %d pieces of work are planned at %.0f in.",
-                  nominal,
+                  nominal.size(),
                   pieces.size(),
                   NOMINAL.inches())));
     }

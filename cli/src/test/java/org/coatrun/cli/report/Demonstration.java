@@ -14,7 +14,6 @@ import org.coatrun.shared.bid.RatedLine;
 import org.coatrun.shared.estimate.MemberLine;
 import org.coatrun.shared.estimate.Takeoff;
 import org.coatrun.shared.estimate.TakeoffAssembly;
-import org.coatrun.shared.job.Exposure;
 import org.coatrun.shared.job.Job;
 import org.coatrun.shared.listing.DemonstrationListing;
 import org.coatrun.shared.model.Building;
@@ -34,15 +33,13 @@ final class Demonstration {
 
   static Demonstration read() throws Exception {
     JobFolder folder = JobFolder.read(MODELS.resolve("harbour-office.job.yaml"));
-    Exposure exposure = folder.job().exposure();
     Building building =
         IfcImport.read(
             List.of(MODELS.resolve("harbour-office.ifc")),
             ImportOptions.DEFAULT,
             (what, done, total) -> {});
     SurfaceOptions options =
-        SurfaceOptions.defaults()
-            .withExposure(new ExposureOptions(exposure.contactGap(), exposure.holeThreshold()));
+        SurfaceOptions.defaults().withExposure(ExposureOptions.of(folder.job().exposure()));
     return new Demonstration(
         folder,
         TakeoffAssembly.assemble(
