@@ -1,6 +1,5 @@
 package org.coatrun.cli.command;
 
-import java.nio.file.Path;
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.ExitCode;
 import org.coatrun.cli.line.LineFiles;
@@ -13,7 +12,6 @@ import org.coatrun.cli.report.FindingSummary;
 import org.coatrun.cli.report.UnitSystem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Plans where the machine stands and how the material gets to the steel. */
 @Command(
@@ -34,17 +32,12 @@ final class LineCommand extends Subcommand {
 
   @Mixin private JobOptions jobs;
 
-  @Option(
-      names = "--out",
-      required = true,
-      paramLabel = "DIR",
-      description = "Folder for the results; made where it does not exist.")
-  private Path out;
+  @Mixin private ResultOptions results;
 
   @Override
   ExitCode run() throws CommandFailure {
     var job = jobs.read();
-    try (OutputFolder folder = OutputFolder.open(out)) {
+    try (OutputFolder folder = results.open()) {
       LineRun run = LineRun.of(TakeoffRun.of(models, job, false, err()), err());
       UnitSystem units = run.takeoff().units();
       var findings = run.takeoff().results().takeoff().findings();
@@ -56,8 +49,7 @@ final class LineCommand extends Subcommand {
       FindingSummary.print(out(), findings);
       out().println();
       out().println(Cautions.SHORT);
-      out().println("Written to " + out);
-      out().flush();
+      results.say(out());
       return ModelOptions.completeness(run.takeoff().building(), err());
     }
   }

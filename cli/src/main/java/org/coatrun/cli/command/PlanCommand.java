@@ -1,6 +1,5 @@
 package org.coatrun.cli.command;
 
-import java.nio.file.Path;
 import java.util.Optional;
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.ExitCode;
@@ -10,7 +9,6 @@ import org.coatrun.cli.output.OutputFolder;
 import org.coatrun.cli.report.TakeoffScreen;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Takeoff and line of a building in one run. */
 @Command(
@@ -28,20 +26,14 @@ final class PlanCommand extends Subcommand {
 
   @Mixin private JobOptions jobs;
 
-  @Option(
-      names = "--out",
-      required = true,
-      paramLabel = "DIR",
-      description = "Folder for the results; made where it does not exist.")
-  private Path out;
+  @Mixin private ResultOptions results;
 
-  @Option(names = "--strict", description = "Exit with 5 where an element is unresolved.")
-  private boolean strict;
+  @Mixin private StrictOption strict;
 
   @Override
   ExitCode run() throws CommandFailure {
     var folder = jobs.read();
-    try (OutputFolder to = OutputFolder.open(out)) {
+    try (OutputFolder to = results.open()) {
       LineRun run = LineRun.of(TakeoffRun.of(models, folder, true, err()), err());
       run.takeoff().write(to, Optional.of(run.line()), err());
       LineFiles.write(to, run.line(), run.takeoff().units());
@@ -49,10 +41,8 @@ final class PlanCommand extends Subcommand {
       LineScreen.print(out(), run.line(), run.takeoff().units());
       out().println();
       TakeoffScreen.print(out(), run.takeoff().results(), run.takeoff().units());
-      out().println("Written to " + out);
-      out().flush();
-      ExitCode completeness = ModelOptions.completeness(run.takeoff().building(), err());
-      return strict && run.takeoff().unresolved() > 0 ? ExitCode.PARTIAL : completeness;
+      results.say(out());
+      return strict.after(run.takeoff(), err());
     }
   }
 }

@@ -1,13 +1,11 @@
 package org.coatrun.cli.command;
 
-import java.nio.file.Path;
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.ExitCode;
 import org.coatrun.cli.output.OutputFolder;
 import org.coatrun.cli.report.TakeoffScreen;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Accounts for every steel element and deck of a building. */
 @Command(
@@ -28,28 +26,20 @@ final class TakeoffCommand extends Subcommand {
 
   @Mixin private JobOptions jobs;
 
-  @Option(
-      names = "--out",
-      required = true,
-      paramLabel = "DIR",
-      description = "Folder for the results; made where it does not exist.")
-  private Path out;
+  @Mixin private ResultOptions results;
 
-  @Option(names = "--strict", description = "Exit with 5 where an element is unresolved.")
-  private boolean strict;
+  @Mixin private StrictOption strict;
 
   @Override
   ExitCode run() throws CommandFailure {
     var job = jobs.read();
-    try (OutputFolder folder = OutputFolder.open(out)) {
+    try (OutputFolder folder = results.open()) {
       TakeoffRun run = TakeoffRun.of(models, job, true, err());
       run.write(folder, err());
       folder.publish();
       TakeoffScreen.print(out(), run.results(), run.units());
-      out().println("Written to " + out);
-      out().flush();
-      ExitCode completeness = ModelOptions.completeness(run.building(), err());
-      return strict && run.unresolved() > 0 ? ExitCode.PARTIAL : completeness;
+      results.say(out());
+      return strict.after(run, err());
     }
   }
 }

@@ -9,6 +9,7 @@ import java.io.Writer;
 import java.util.List;
 import org.coatrun.cli.report.Column;
 import org.coatrun.cli.report.FindingColumns;
+import org.coatrun.cli.report.JsonRows;
 import org.coatrun.cli.report.Rounded;
 import org.coatrun.cli.report.Words;
 import org.coatrun.shared.line.FloorPlan;
@@ -54,8 +55,8 @@ final class LineJson {
   private void write() throws IOException {
     json.writeStartObject();
     json.writeStringField("result", "line");
-    strings("cautions", result.cautions());
-    strings("basis", LineBasis.of(result));
+    JsonRows.strings(json, "cautions", result.cautions());
+    JsonRows.strings(json, "basis", LineBasis.of(result));
     json.writeStringField("building", result.building().name());
     limits();
     proof();
@@ -63,10 +64,10 @@ final class LineJson {
     risers();
     floors();
     places();
-    rows("spots", LineColumns.spots(result.request(), origin), plan.comparison());
-    rows("hardware", LineColumns.hardware(), HardwareRow.of(plan));
-    rows("moves", LineColumns.moves(), plan.moves());
-    rows("findings", FindingColumns.ALL, result.findings());
+    JsonRows.rows(json, "spots", LineColumns.spots(result.request(), origin), plan.comparison());
+    JsonRows.rows(json, "hardware", LineColumns.hardware(), HardwareRow.of(plan));
+    JsonRows.rows(json, "moves", LineColumns.moves(), plan.moves());
+    JsonRows.rows(json, "findings", FindingColumns.ALL, result.findings());
     json.writeEndObject();
   }
 
@@ -98,7 +99,7 @@ final class LineJson {
       json.writeStringField("name", m.name());
       json.writeStringField("floor", storey(m.floor()));
       point("at", m.at());
-      strings("needs", m.needs());
+      JsonRows.strings(json, "needs", m.needs());
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -127,7 +128,7 @@ final class LineJson {
     json.writeArrayFieldStart("floors");
     for (FloorPlan f : plan.floors()) {
       json.writeStartObject();
-      fields(FloorColumns.of(result), f);
+      JsonRows.fields(json, FloorColumns.of(result), f);
       regions("plate", f.outline().plate());
       regions("free", f.free());
       json.writeEndObject();
@@ -140,7 +141,7 @@ final class LineJson {
     json.writeArrayFieldStart("places");
     for (CellRow row : CellRow.of(plan)) {
       json.writeStartObject();
-      fields(columns, row);
+      JsonRows.fields(json, columns, row);
       legs(row.route().map(Route::legs).orElse(List.of()));
       json.writeEndObject();
     }
@@ -205,29 +206,5 @@ final class LineJson {
 
   private String storey(int floor) {
     return plan.floors().get(floor).outline().storey();
-  }
-
-  private void strings(String name, List<String> texts) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (String text : texts) {
-      json.writeString(text);
-    }
-    json.writeEndArray();
-  }
-
-  private <T> void rows(String name, List<Column<T>> columns, List<T> items) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (T item : items) {
-      json.writeStartObject();
-      fields(columns, item);
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-  }
-
-  private <T> void fields(List<Column<T>> columns, T item) throws IOException {
-    for (Column<T> column : columns) {
-      json.writeObjectField(column.name(), column.value().apply(item));
-    }
   }
 }

@@ -62,7 +62,7 @@ final class AmountsJson {
     programme(amounts.programme());
     inspection(amounts.inspection());
     alternates(amounts.alternates());
-    rows("basis", BASIS, amounts.basis());
+    JsonRows.rows(json, "basis", BASIS, amounts.basis());
   }
 
   private void material(BidAmounts amounts) throws IOException {
@@ -80,7 +80,7 @@ final class AmountsJson {
     number("water_l", order.water().litres());
     number("bonding_coat_gal", order.bondingGallons());
     json.writeNumberField("without_thickness", amounts.material().withoutThickness().size());
-    rows("sums", MaterialColumns.ALL, MaterialColumns.rows(amounts));
+    JsonRows.rows(json, "sums", MaterialColumns.ALL, MaterialColumns.rows(amounts));
     json.writeEndObject();
   }
 
@@ -123,7 +123,7 @@ final class AmountsJson {
   private void money(CostSheet money) throws IOException {
     json.writeObjectFieldStart("money");
     json.writeStringField("currency", money.currency());
-    rows("items", COSTS, money.items());
+    JsonRows.rows(json, "items", COSTS, money.items());
     json.writeNumberField("cost", money.cost());
     json.writeNumberField("overhead", money.overhead());
     json.writeNumberField("profit", money.profit());
@@ -141,10 +141,10 @@ final class AmountsJson {
     if (plan.room().isPresent()) {
       json.writeNumberField("room_bags", plan.room().getAsLong());
     }
-    rows("floors", ProgrammeColumns.FLOORS, plan.floors());
-    rows("days", ProgrammeColumns.DAYS, ProgrammeColumns.days(plan));
-    rows("deliveries", ProgrammeColumns.DELIVERIES, plan.deliveries());
-    rows("checks", CHECKS, plan.checks());
+    JsonRows.rows(json, "floors", ProgrammeColumns.FLOORS, plan.floors());
+    JsonRows.rows(json, "days", ProgrammeColumns.DAYS, ProgrammeColumns.days(plan));
+    JsonRows.rows(json, "deliveries", ProgrammeColumns.DELIVERIES, plan.deliveries());
+    JsonRows.rows(json, "checks", CHECKS, plan.checks());
     json.writeEndObject();
   }
 
@@ -156,7 +156,7 @@ final class AmountsJson {
     if (plan.leastBond().isPresent()) {
       number("least_bond_pa", plan.leastBond().map(Pressure::pascals).orElseThrow());
     }
-    rows("floors", InspectionColumns.FLOORS, plan.floors());
+    JsonRows.rows(json, "floors", InspectionColumns.FLOORS, plan.floors());
     json.writeEndObject();
   }
 
@@ -189,17 +189,5 @@ final class AmountsJson {
 
   private void number(String name, double value) throws IOException {
     json.writeNumberField(name, Rounded.plain(value));
-  }
-
-  private <T> void rows(String name, List<Column<T>> columns, List<T> items) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (T item : items) {
-      json.writeStartObject();
-      for (Column<T> column : columns) {
-        json.writeObjectField(column.name(), column.value().apply(item));
-      }
-      json.writeEndObject();
-    }
-    json.writeEndArray();
   }
 }

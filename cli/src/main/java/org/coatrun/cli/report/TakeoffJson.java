@@ -6,7 +6,6 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.Writer;
-import java.util.List;
 import java.util.Map;
 import org.coatrun.shared.estimate.Takeoff;
 import org.coatrun.shared.estimate.Totals;
@@ -46,8 +45,8 @@ final class TakeoffJson {
     Sources sources = new Sources(takeoff.building());
     json.writeStartObject();
     json.writeStringField("result", "takeoff");
-    strings("cautions", results.cautions());
-    strings("basis", results.basis());
+    JsonRows.strings(json, "cautions", results.cautions());
+    JsonRows.strings(json, "basis", results.basis());
     json.writeStringField("building", takeoff.building().name());
     files();
     storeys();
@@ -71,18 +70,10 @@ final class TakeoffJson {
       AmountsJson.write(json, results.amounts().get());
       json.writeEndObject();
     }
-    rows("members", MemberColumns.of(sources, results), takeoff.members());
-    rows("decks", DeckColumns.of(sources, results), takeoff.decks());
-    rows("findings", FindingColumns.ALL, takeoff.findings());
+    JsonRows.rows(json, "members", MemberColumns.of(sources, results), takeoff.members());
+    JsonRows.rows(json, "decks", DeckColumns.of(sources, results), takeoff.decks());
+    JsonRows.rows(json, "findings", FindingColumns.ALL, takeoff.findings());
     json.writeEndObject();
-  }
-
-  private void strings(String name, List<String> texts) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (String text : texts) {
-      json.writeString(text);
-    }
-    json.writeEndArray();
   }
 
   private void files() throws IOException {
@@ -142,17 +133,5 @@ final class TakeoffJson {
     json.writeNumberField("holes_m2", Rounded.fine(totals.holes().squareMetres()));
     json.writeNumberField("covered_m2", Rounded.fine(totals.covered().squareMetres()));
     json.writeNumberField("exposed_m2", Rounded.fine(totals.exposed().squareMetres()));
-  }
-
-  private <T> void rows(String name, List<Column<T>> columns, List<T> items) throws IOException {
-    json.writeArrayFieldStart(name);
-    for (T item : items) {
-      json.writeStartObject();
-      for (Column<T> column : columns) {
-        json.writeObjectField(column.name(), column.value().apply(item));
-      }
-      json.writeEndObject();
-    }
-    json.writeEndArray();
   }
 }
