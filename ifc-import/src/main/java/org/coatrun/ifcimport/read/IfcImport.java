@@ -3,24 +3,17 @@ package org.coatrun.ifcimport.read;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
 import org.coatrun.ifcimport.part21.StepFile;
 import org.coatrun.ifcimport.part21.StepOptions;
 import org.coatrun.ifcimport.shape.Origin;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.finding.ModelFinding;
-import org.coatrun.shared.model.Body;
 import org.coatrun.shared.model.Building;
-import org.coatrun.shared.model.Element;
 import org.coatrun.shared.shape.Profile;
 import org.coatrun.shared.shape.Vec3;
 
 /** Reads IFC files into a {@link Building}. */
 public final class IfcImport {
-
-  /** Nearer to the origin than this, in metres, a model keeps its own coordinates. */
-  private static final double NEAR = 1000;
 
   private IfcImport() {}
 
@@ -59,7 +52,7 @@ public final class IfcImport {
       progress.step("reading " + file.getFileName(), parts.size(), files.size());
       parts.add(new FileReading(source, workers).read());
     }
-    origin.choose(chooseOrigin(parts));
+    origin.choose(FarOrigin.of(parts));
     Building building = building(sources, parts, origin.chosen());
     progress.step("read", files.size(), files.size());
     return building;
@@ -91,23 +84,6 @@ public final class IfcImport {
     StepOptions step =
         StepOptions.DEFAULT.split(options.threads(), StepOptions.DEFAULT.chunkBytes());
     return StepFile.open(file, options.acceptTruncated() ? step.acceptingTruncated() : step);
-  }
-
-  /** Taken off all placements: whole metres near the first body, where the model is far away. */
-  private static Vec3 chooseOrigin(List<FilePart> parts) {
-    Optional<Vec3> first =
-        parts.stream()
-            .flatMap(p -> Stream.of(p.members(), p.slabs(), p.walls(), p.decks()))
-            .flatMap(List::stream)
-            .map(Element::body)
-            .filter(Body::isPresent)
-            .map(b -> b.placement().origin())
-            .findFirst();
-    return first.map(p -> new Vec3(far(p.x()), far(p.y()), 0)).orElse(Vec3.ZERO);
-  }
-
-  private static double far(double coordinate) {
-    return Math.abs(coordinate) > NEAR ? Math.rint(coordinate) : 0;
   }
 
   private static Building building(List<SourceFile> sources, List<FilePart> parts, Vec3 origin) {
