@@ -7,11 +7,11 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.coatrun.geometry.exposure.CoveredPatch;
 import org.coatrun.geometry.exposure.Exposure;
+import org.coatrun.geometry.exposure.Form;
 import org.coatrun.geometry.exposure.Thing;
 import org.coatrun.geometry.solid.Kernel;
 import org.coatrun.geometry.solid.Patch;
 import org.coatrun.geometry.solid.Plane;
-import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.shape.Vec3;
 import org.coatrun.shared.surface.FluteVoid;
 import org.coatrun.shared.surface.SoffitMeasure;
@@ -36,30 +36,30 @@ public final class FluteVoids {
   private static final double ACROSS = Math.sqrt(0.5);
   private static final double NOTHING = 1e-9;
 
-  private final Map<ElementId, Soffit> soffits = new ConcurrentHashMap<>();
+  private final Map<Form, Soffit> soffits = new ConcurrentHashMap<>();
 
   /** What the underside of a deck measures. */
-  public SoffitMeasure measure(Thing deck) {
+  public SoffitMeasure measure(Form deck) {
     return soffit(deck).measure();
   }
 
-  /** The voids over a member, in the order of the decks. */
+  /** The voids over a member, in the order of the decks; those near in the axes of its form. */
   public List<FluteVoid> of(Exposure exposure, List<Thing> near, Kernel kernel) {
     List<FluteVoid> out = new ArrayList<>();
-    if (exposure.thing().soffitOnly() || exposure.thing().axis().isEmpty()) {
+    if (exposure.form().soffitOnly() || exposure.form().axis().isEmpty()) {
       return out;
     }
-    Vec3 axis = exposure.thing().axis().get().direction();
+    Vec3 axis = exposure.form().axis().get().direction();
     for (Thing deck : near) {
-      if (deck.soffitOnly() && runsAcross(soffit(deck), axis)) {
+      if (deck.form().soffitOnly() && runsAcross(soffit(deck.form()), axis)) {
         over(exposure, deck, kernel).ifPresent(out::add);
       }
     }
     return out;
   }
 
-  private Soffit soffit(Thing deck) {
-    return soffits.computeIfAbsent(deck.id(), id -> Soffit.of(deck));
+  private Soffit soffit(Form deck) {
+    return soffits.computeIfAbsent(deck, Soffit::of);
   }
 
   private static boolean runsAcross(Soffit soffit, Vec3 axis) {
@@ -67,14 +67,15 @@ public final class FluteVoids {
   }
 
   private Optional<FluteVoid> over(Exposure exposure, Thing deck, Kernel kernel) {
-    Soffit soffit = soffit(deck);
+    Soffit soffit = soffit(deck.form());
+    List<Patch> patches = deck.moved(soffit.patches(), exposure.form().bounds().grown(HIGHEST));
     double[] sums = new double[3];
     for (CoveredPatch p : exposure.patches()) {
       Plane q = p.patch().plane();
       Vec3 d = soffit.down();
       boolean faces = q.nx() * d.x() + q.ny() * d.y() + q.nz() * d.z() < FACES;
       if (faces && p.use() == CoveredPatch.Use.SIDE && !p.rest().isEmpty()) {
-        add(p, soffit, kernel, sums);
+        add(p, patches, kernel, sums);
       }
     }
     return sums[2] > NOTHING
@@ -87,10 +88,10 @@ public final class FluteVoids {
         : Optional.empty();
   }
 
-  private static void add(CoveredPatch p, Soffit soffit, Kernel kernel, double[] sums) {
+  private static void add(CoveredPatch p, List<Patch> soffit, Kernel kernel, double[] sums) {
     Plane plane = p.patch().plane();
     Geometry open = p.rest();
-    for (Patch above : soffit.patches()) {
+    for (Patch above : soffit) {
       double cos = -above.plane().dot(plane);
       if (cos > 1e-3 && above.bounds().overlaps(p.patch().bounds(), HIGHEST)) {
         Geometry shade = kernel.overlay().common(open, above.onto(plane));

@@ -3,7 +3,7 @@ package org.coatrun.geometry.deck;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.coatrun.geometry.exposure.Thing;
+import org.coatrun.geometry.exposure.Form;
 import org.coatrun.geometry.solid.Patch;
 import org.coatrun.geometry.solid.Plane;
 import org.coatrun.shared.shape.Vec3;
@@ -29,7 +29,7 @@ record Soffit(List<Patch> patches, Vec3 down, double plan, double drawn, Optiona
   private static final double HIGHER = 0.005;
   private static final double TENTH = 0.1;
 
-  static Soffit of(Thing deck) {
+  static Soffit of(Form deck) {
     List<Patch> all = deck.boundary().patches();
     List<Patch> looking = new ArrayList<>();
     Vec3 sum = new Vec3(0, 0, -1e-12);

@@ -33,23 +33,34 @@ public final class Covering {
   /**
    * What neighbours leave of a body.
    *
-   * @param neighbours sorted by number, each near the body
+   * @param neighbours sorted by number, each near the body, in the axes of its form
    */
-  public Exposure of(Thing thing, List<Thing> neighbours) {
+  public Exposure of(Form form, List<Thing> neighbours) {
     double[][] sums = new double[2][neighbours.size()];
     Thing[] near = neighbours.toArray(new Thing[0]);
+    List<List<Patch>> patches = new ArrayList<>();
     boolean[] inside = new boolean[near.length];
+    Box around = form.bounds().grown(contact.gap() + sagitta(form));
     for (int i = 0; i < near.length; i++) {
-      inside[i] = mayHold(near[i].bounds().common(thing.bounds()));
+      inside[i] = mayHold(near[i].bounds().common(form.bounds()));
+      patches.add(near[i].patchesNear(around));
     }
     List<CoveredPatch> out = new ArrayList<>();
-    Uses uses = new Uses(thing);
-    for (Patch p : thing.boundary().patches()) {
-      Geometry rest = patch(p, near, inside, sums);
+    Uses uses = new Uses(form);
+    for (Patch p : form.boundary().patches()) {
+      Geometry rest = patch(p, near, patches, inside, sums);
       double left = rest == null ? p.area() : rest.getArea() * p.stretch();
       out.add(new CoveredPatch(p, uses.of(p), rest == null ? p.region() : rest, left));
     }
-    return Exposure.of(thing, out, covers(near, sums));
+    return Exposure.of(form, out, covers(near, sums));
+  }
+
+  private static double sagitta(Form form) {
+    double most = 0;
+    for (Patch p : form.boundary().patches()) {
+      most = Math.max(most, Contact.sagitta(p));
+    }
+    return most;
   }
 
   private static boolean mayHold(Box shared) {
@@ -59,12 +70,13 @@ public final class Covering {
   }
 
   /** What is left, or null where nothing touches the patch. */
-  private Geometry patch(Patch p, Thing[] near, boolean[] inside, double[][] sums) {
+  private Geometry patch(
+      Patch p, Thing[] near, List<List<Patch>> patches, boolean[] inside, double[][] sums) {
     Geometry rest = null;
     double reach = contact.gap() + Contact.sagitta(p);
     for (int i = 0; i < near.length; i++) {
       if (near[i].bounds().overlaps(p.bounds(), reach)) {
-        rest = touched(p, near[i], rest, reach, sums[0], i);
+        rest = touched(p, patches.get(i), rest, reach, sums[0], i);
       }
     }
     for (int i = 0; i < near.length; i++) {
@@ -76,9 +88,9 @@ public final class Covering {
   }
 
   private Geometry touched(
-      Patch p, Thing other, Geometry before, double reach, double[] sum, int i) {
+      Patch p, List<Patch> others, Geometry before, double reach, double[] sum, int i) {
     Geometry rest = before;
-    for (Patch b : other.boundary().patches()) {
+    for (Patch b : others) {
       if (p.plane().dot(b.plane()) < -0.5 && b.bounds().overlaps(p.bounds(), reach)) {
         Geometry whole = rest == null ? p.region() : rest;
         if (whole.isEmpty()) {
@@ -96,13 +108,12 @@ public final class Covering {
 
   private Geometry encased(Patch p, Thing other, Geometry before, double[] sum, int i) {
     Geometry whole = before == null ? p.region() : before;
-    if (whole.isEmpty()
-        || !other.originals().reachesBehind(p.plane(), kernel.tolerance().plane())) {
+    if (whole.isEmpty() || !other.reachesBehind(p.plane(), kernel.tolerance().plane())) {
       return before;
     }
     Envelope e = whole.getEnvelopeInternal();
     double[] window = {e.getMinX(), e.getMinY(), e.getMaxX(), e.getMaxY()};
-    Geometry fill = other.originals().fill(kernel, p.plane(), 1, p.bounds(), window);
+    Geometry fill = other.fill(kernel, p.plane(), p.bounds(), window);
     if (fill.isEmpty()) {
       return before;
     }

@@ -12,14 +12,14 @@ import org.coatrun.shared.units.Area;
  * @param covers by what it is covered, sorted by element and kind
  */
 public record Exposure(
-    Thing thing, List<CoveredPatch> patches, List<Cover> covers, SurfaceLedger ledger) {
+    Form form, List<CoveredPatch> patches, List<Cover> covers, SurfaceLedger ledger) {
 
   public Exposure {
     patches = List.copyOf(patches);
     covers = List.copyOf(covers);
   }
 
-  static Exposure of(Thing thing, List<CoveredPatch> patches, List<Cover> covers) {
+  static Exposure of(Form form, List<CoveredPatch> patches, List<Cover> covers) {
     double inside = 0;
     double ends = 0;
     double exposed = 0;
@@ -32,15 +32,15 @@ public record Exposure(
       }
       covered += p.patch().area() - p.restArea();
     }
-    double body = thing.boundary().area() + thing.holes();
+    double body = form.boundary().area() + form.holes();
     SurfaceLedger ledger =
         new SurfaceLedger(
             Area.ofSquareMetres(body),
             Area.ofSquareMetres(inside),
             Area.ofSquareMetres(ends),
-            Area.ofSquareMetres(thing.holes()),
+            Area.ofSquareMetres(form.holes()),
             Area.ofSquareMetres(covered),
             Area.ofSquareMetres(exposed));
-    return new Exposure(thing, patches, covers, ledger);
+    return new Exposure(form, patches, covers, ledger);
   }
 }

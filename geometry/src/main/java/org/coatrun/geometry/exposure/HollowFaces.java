@@ -31,14 +31,14 @@ final class HollowFaces {
     this.rings = rings;
   }
 
-  static HollowFaces of(Thing thing) {
+  static HollowFaces of(Form form) {
     List<Ring> rings = new ArrayList<>();
-    Axis axis = thing.axis().orElse(null);
-    if (axis != null && hasMesh(thing)) {
+    Axis axis = form.axis().orElse(null);
+    if (axis != null && hasMesh(form)) {
       Kernel kernel = new Kernel(Tolerance.DEFAULT);
       for (double t : STATIONS) {
         Plane plane = axis.at(axis.low() + t * axis.length());
-        Geometry g = thing.originals().fill(kernel, plane, 1, thing.bounds(), null);
+        Geometry g = form.originals().fill(kernel, plane, 1, form.bounds(), null);
         for (int i = 0; i < g.getNumGeometries(); i++) {
           if (g.getGeometryN(i) instanceof Polygon p) {
             for (int k = 0; k < p.getNumInteriorRing(); k++) {
@@ -51,8 +51,8 @@ final class HollowFaces {
     return new HollowFaces(axis, rings);
   }
 
-  private static boolean hasMesh(Thing thing) {
-    for (Patch p : thing.boundary().patches()) {
+  private static boolean hasMesh(Form form) {
+    for (Patch p : form.boundary().patches()) {
       if (p.label().kind() == FaceLabel.Kind.MESH) {
         return true;
       }

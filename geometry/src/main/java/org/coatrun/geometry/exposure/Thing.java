@@ -1,36 +1,52 @@
 package org.coatrun.geometry.exposure;
 
-import java.util.Optional;
-import org.coatrun.geometry.solid.Boundary;
+import java.util.ArrayList;
+import java.util.List;
 import org.coatrun.geometry.solid.Box;
-import org.coatrun.geometry.solid.Originals;
+import org.coatrun.geometry.solid.Kernel;
+import org.coatrun.geometry.solid.Patch;
+import org.coatrun.geometry.solid.Plane;
 import org.coatrun.shared.model.ElementId;
+import org.coatrun.shared.shape.Vec3;
+import org.locationtech.jts.geom.Geometry;
 
 /**
  * A body that stands in the building: measured itself, or only covering others.
  *
- * @param originals what it is made of, holes under the threshold left out
- * @param boundary its surface
- * @param holes what the small holes left out add to the surface: their walls less their mouths, m²
- * @param axis where it is longer than wide
- * @param soffitOnly whether only what looks down is ever coated: deck
+ * @param at where the origin of its form is
+ * @param bounds a box about it
  */
-public record Thing(
-    ElementId id,
-    Originals originals,
-    Boundary boundary,
-    double holes,
-    Optional<Axis> axis,
-    boolean soffitOnly) {
+public record Thing(ElementId id, Form form, Vec3 at, Box bounds) {
 
-  /** A body that is coated all round. */
-  public Thing(
-      ElementId id, Originals originals, Boundary boundary, double holes, Optional<Axis> axis) {
-    this(id, originals, boundary, holes, axis, false);
+  /** A form that stands somewhere. */
+  public Thing(ElementId id, Form form, Vec3 at) {
+    this(id, form, at, form.bounds().moved(at));
   }
 
-  /** A box about it. */
-  public Box bounds() {
-    return originals.bounds();
+  /** Those of its patches that touch a box. */
+  public List<Patch> patchesNear(Box box) {
+    return moved(form.boundary().patches(), box);
+  }
+
+  /** Those of some patches of its form that touch a box where it stands, there. */
+  public List<Patch> moved(List<Patch> patches, Box box) {
+    Box here = box.moved(at.times(-1));
+    List<Patch> out = new ArrayList<>();
+    for (Patch p : patches) {
+      if (p.bounds().overlaps(here, 0)) {
+        out.add(p.moved(at));
+      }
+    }
+    return out;
+  }
+
+  /** Whether any original reaches behind a plane by more than a distance. */
+  boolean reachesBehind(Plane plane, double by) {
+    return form.originals().reachesBehind(plane.moved(at.times(-1)), by);
+  }
+
+  /** What it fills just in front of a plane, as far as a box and a window ask. */
+  Geometry fill(Kernel kernel, Plane plane, Box near, double[] window) {
+    return form.originals().fill(kernel, plane, 1, near, window, at);
   }
 }

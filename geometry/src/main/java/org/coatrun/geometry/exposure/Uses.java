@@ -20,22 +20,22 @@ final class Uses {
   private static final double AT_END = 1e-3;
   private static final double LOOKS_DOWN = -1e-3;
 
-  private final Thing thing;
+  private final Form form;
   private final HollowFaces hollow;
 
-  Uses(Thing thing) {
-    this.thing = thing;
-    this.hollow = HollowFaces.of(thing);
+  Uses(Form form) {
+    this.form = form;
+    this.hollow = HollowFaces.of(form);
   }
 
   CoveredPatch.Use of(Patch p) {
-    if (thing.soffitOnly()) {
+    if (form.soffitOnly()) {
       return p.plane().nz() < LOOKS_DOWN ? CoveredPatch.Use.SIDE : CoveredPatch.Use.END;
     }
-    if (thing.axis().isEmpty()) {
+    if (form.axis().isEmpty()) {
       return CoveredPatch.Use.SIDE;
     }
-    Axis axis = thing.axis().get();
+    Axis axis = form.axis().get();
     if (isEnd(p, axis)) {
       return CoveredPatch.Use.END;
     }

@@ -1,6 +1,7 @@
 package org.coatrun.geometry.frame;
 
 import java.util.Optional;
+import org.coatrun.geometry.exposure.Form;
 import org.coatrun.geometry.exposure.Thing;
 import org.coatrun.geometry.solid.Box;
 import org.coatrun.shared.model.ElementId;
@@ -33,20 +34,25 @@ public record FramePiece(
   /** Below this share of upright a piece lies. */
   private static final double LYING = Math.sin(Math.toRadians(15));
 
-  /** A piece from its member and its body in world axes. */
-  public static FramePiece of(Member member, Thing body) {
+  /** A piece from its member, its body, and the box about the body's form. */
+  public static FramePiece of(Member member, Thing body, OrientedBox box) {
     return new FramePiece(
         member.id(),
         member.role(),
         label(member.identity()),
         member.section().name(),
         member.identity().assembly(),
-        PieceBoxes.about(body));
+        box.moved(body.at()));
   }
 
-  /** Where a body is, by the smallest box that runs along it. */
-  public static Extent extent(Thing body) {
-    OrientedBox box = PieceBoxes.about(body);
+  /** The smallest box that runs along a body, in the axes of its form. */
+  public static OrientedBox box(Form form) {
+    return PieceBoxes.about(form);
+  }
+
+  /** Where a body is, by the box about its form. */
+  public static Extent extent(Thing body, OrientedBox form) {
+    OrientedBox box = form.moved(body.at());
     Box world = body.bounds();
     double across =
         box.halfWidth() * Math.abs(box.across().z()) + box.halfHeight() * Math.abs(box.up().z());

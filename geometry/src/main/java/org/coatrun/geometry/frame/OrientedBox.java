@@ -11,7 +11,7 @@ import org.coatrun.shared.shape.Vec3;
  * @param up unit vector that completes the right-handed frame
  * @param halfLength half its extent along, in metres; the two others likewise
  */
-record OrientedBox(
+public record OrientedBox(
     Vec3 centre,
     Vec3 along,
     Vec3 across,
@@ -50,6 +50,11 @@ record OrientedBox(
             .plus(c.times((from[2] + to[2]) / 2));
     return new OrientedBox(
         centre, a, b, c, (to[0] - from[0]) / 2, (to[1] - from[1]) / 2, (to[2] - from[2]) / 2);
+  }
+
+  /** The same box somewhere else. */
+  OrientedBox moved(Vec3 by) {
+    return new OrientedBox(centre.plus(by), along, across, up, halfLength, halfWidth, halfHeight);
   }
 
   double length() {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.coatrun.geometry.exposure.Axis;
-import org.coatrun.geometry.exposure.Thing;
+import org.coatrun.geometry.exposure.Form;
 import org.coatrun.geometry.solid.Patch;
 import org.coatrun.shared.shape.Vec3;
 
@@ -18,7 +18,7 @@ final class PieceBoxes {
 
   private PieceBoxes() {}
 
-  static OrientedBox about(Thing body) {
+  static OrientedBox about(Form body) {
     List<Patch> patches = body.boundary().patches();
     List<double[]> points = new ArrayList<>(patches.size());
     patches.forEach(p -> points.add(p.corners()));

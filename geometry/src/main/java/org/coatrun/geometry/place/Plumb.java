@@ -9,6 +9,7 @@ import org.coatrun.geometry.exposure.Thing;
 import org.coatrun.geometry.solid.Patch;
 import org.coatrun.geometry.solid.Plane;
 import org.coatrun.shared.model.ElementId;
+import org.coatrun.shared.shape.Vec3;
 import org.locationtech.jts.algorithm.locate.SimplePointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -24,7 +25,7 @@ final class Plumb {
   /** A face that a plumb line meets. */
   record Hit(ElementId id, boolean up, double z) {}
 
-  private record Sheet(ElementId id, Patch patch) {}
+  private record Sheet(Thing of, Patch patch) {}
 
   private final STRtree tree = new STRtree();
   private boolean empty = true;
@@ -32,11 +33,10 @@ final class Plumb {
   /** A line through the faces of these bodies. */
   Plumb(List<Thing> bodies) {
     for (Thing body : bodies) {
-      for (Patch p : body.boundary().patches()) {
+      for (Patch p : body.form().boundary().patches()) {
         if (Math.abs(p.plane().nz()) > LEVEL) {
-          var b = p.bounds();
-          tree.insert(
-              new Envelope(b.minX(), b.maxX(), b.minY(), b.maxY()), new Sheet(body.id(), p));
+          var b = p.bounds().moved(body.at());
+          tree.insert(new Envelope(b.minX(), b.maxX(), b.minY(), b.maxY()), new Sheet(body, p));
           empty = false;
         }
       }
@@ -104,12 +104,18 @@ final class Plumb {
 
   private static Hit hit(Sheet s, double x, double y) {
     Plane p = s.patch().plane();
-    return new Hit(s.id(), p.nz() > 0, -p.height(x, y, 0) / p.nz());
+    Vec3 at = s.of().at();
+    double z = at.z() - p.height(x - at.x(), y - at.y(), 0) / p.nz();
+    return new Hit(s.of().id(), p.nz() > 0, z);
   }
 
   private static boolean meets(Sheet s, Hit hit, double x, double y) {
     Plane p = s.patch().plane();
-    Coordinate at = new Coordinate(p.u(x, y, hit.z()), p.v(x, y, hit.z()));
-    return SimplePointInAreaLocator.locate(at, s.patch().region()) != Location.EXTERIOR;
+    Vec3 at = s.of().at();
+    double dx = x - at.x();
+    double dy = y - at.y();
+    double dz = hit.z() - at.z();
+    Coordinate foot = new Coordinate(p.u(dx, dy, dz), p.v(dx, dy, dz));
+    return SimplePointInAreaLocator.locate(foot, s.patch().region()) != Location.EXTERIOR;
   }
 }

@@ -93,12 +93,12 @@ public final class Standings {
   private static boolean isUpright(Thing body) {
     Box b = body.bounds();
     return b.maxZ() - b.minZ() > 2 * PIECE_M
-        && body.axis().map(a -> Math.abs(a.direction().z()) > UPRIGHT).orElse(false);
+        && body.form().axis().map(a -> Math.abs(a.direction().z()) > UPRIGHT).orElse(false);
   }
 
   private static double foot(Thing body) {
     Box b = body.bounds();
-    boolean lies = body.axis().map(a -> Math.abs(a.direction().z()) < LYING).orElse(false);
+    boolean lies = body.form().axis().map(a -> Math.abs(a.direction().z()) < LYING).orElse(false);
     return b.minZ() + (lies ? LET_IN_M : Math.min(FOOT_M, (b.maxZ() - b.minZ()) / 3));
   }
 

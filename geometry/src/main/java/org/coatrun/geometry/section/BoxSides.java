@@ -48,7 +48,7 @@ record BoxSides(double whole, double heated) {
   }
 
   private static double[] extent(Exposure exposure, Vec3 d) {
-    Axis along = Axis.along(d, exposure.thing().boundary());
+    Axis along = Axis.along(d, exposure.form().boundary());
     return new double[] {along.low(), along.high()};
   }
 

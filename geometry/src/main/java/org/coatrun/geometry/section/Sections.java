@@ -34,7 +34,7 @@ public final class Sections {
   /** The section, or empty where the body has no axis or nothing is left to slice. */
   public static Optional<SectionMeasure> of(
       Exposure exposure, Optional<Run> run, CoatFactors coats, Kernel kernel) {
-    Optional<Axis> axis = exposure.thing().axis();
+    Optional<Axis> axis = exposure.form().axis();
     if (axis.isEmpty() || !(axis.get().length() > 0)) {
       return Optional.empty();
     }

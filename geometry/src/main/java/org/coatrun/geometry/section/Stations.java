@@ -2,7 +2,7 @@ package org.coatrun.geometry.section;
 
 import org.coatrun.geometry.exposure.Axis;
 import org.coatrun.geometry.exposure.Exposure;
-import org.coatrun.geometry.exposure.Thing;
+import org.coatrun.geometry.exposure.Form;
 import org.coatrun.geometry.solid.Kernel;
 import org.coatrun.geometry.solid.Plane;
 import org.locationtech.jts.geom.Geometry;
@@ -38,9 +38,9 @@ final class Stations {
 
   /** The steel that a plane across the member cuts, in the plane's axes. */
   static Geometry slice(Exposure exposure, Axis axis, double place, Kernel kernel) {
-    Thing thing = exposure.thing();
+    Form form = exposure.form();
     Plane across = axis.at(axis.low() + place * axis.length());
-    return thing.originals().fill(kernel, across, 1, thing.bounds(), null);
+    return form.originals().fill(kernel, across, 1, form.bounds(), null);
   }
 
   /** Whether the least favourable section differs from the usual one. */

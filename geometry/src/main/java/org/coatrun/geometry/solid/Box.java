@@ -1,5 +1,7 @@
 package org.coatrun.geometry.solid;
 
+import org.coatrun.shared.shape.Vec3;
+
 /**
  * A box along the axes, in metres; empty where a minimum is above its maximum.
  *
@@ -30,6 +32,12 @@ public record Box(double minX, double minY, double minZ, double maxX, double max
   /** This box, larger by {@code gap} on all sides. */
   public Box grown(double gap) {
     return new Box(minX - gap, minY - gap, minZ - gap, maxX + gap, maxY + gap, maxZ + gap);
+  }
+
+  /** This box, moved. */
+  public Box moved(Vec3 by) {
+    return new Box(
+        minX + by.x(), minY + by.y(), minZ + by.z(), maxX + by.x(), maxY + by.y(), maxZ + by.z());
   }
 
   /** The smallest box about both. */

@@ -2,6 +2,7 @@ package org.coatrun.geometry.solid;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.coatrun.shared.shape.Vec3;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -96,6 +97,17 @@ public final class Originals {
    */
   public Geometry fill(Kernel kernel, Plane plane, int side, Box near, double[] window) {
     return ask(root, new Question(kernel, plane, side, Overlay.EMPTY, near, window, -1));
+  }
+
+  /** The same of this body moved. */
+  public Geometry fill(
+      Kernel kernel, Plane plane, int side, Box near, double[] window, Vec3 moved) {
+    Vec3 back = moved.times(-1);
+    double u = plane.u(moved.x(), moved.y(), moved.z());
+    double v = plane.v(moved.x(), moved.y(), moved.z());
+    double[] there = {window[0] - u, window[1] - v, window[2] - u, window[3] - v};
+    Geometry fill = fill(kernel, plane.moved(back), side, near.moved(back), there);
+    return fill.isEmpty() ? fill : Rings.moved(fill, plane, moved);
   }
 
   /** The same about a face of original {@code self}, whose own answer is known. */

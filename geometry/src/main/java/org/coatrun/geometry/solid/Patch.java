@@ -1,5 +1,6 @@
 package org.coatrun.geometry.solid;
 
+import org.coatrun.shared.shape.Vec3;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateFilter;
 import org.locationtech.jts.geom.Geometry;
@@ -17,6 +18,13 @@ public final class Patch {
   private final boolean turned;
   private final double flatArea;
   private final Box bounds;
+
+  /**
+   * The patch that this one is when moved, and by what; null for one that stands as it was made.
+   */
+  private final Patch unmoved;
+
+  private final Vec3 by;
   private volatile Geometry region;
 
   private Patch(
@@ -35,7 +43,21 @@ public final class Patch {
     this.turned = turned;
     this.flatArea = flatArea;
     this.bounds = bounds;
+    this.unmoved = null;
+    this.by = Vec3.ZERO;
     this.region = region;
+  }
+
+  private Patch(Patch unmoved, Vec3 by) {
+    this.solid = unmoved.solid;
+    this.face = unmoved.face;
+    this.plane = unmoved.plane.moved(by);
+    this.leaf = unmoved.leaf;
+    this.turned = unmoved.turned;
+    this.flatArea = unmoved.flatArea;
+    this.bounds = unmoved.bounds.moved(by);
+    this.unmoved = unmoved;
+    this.by = by;
   }
 
   /** A face that no cut touches. */
@@ -60,6 +82,11 @@ public final class Patch {
         solid, face, plane, leaf, true, region.getArea(), box(plane, mirrored), mirrored);
   }
 
+  /** The same patch somewhere else. */
+  public Patch moved(Vec3 further) {
+    return unmoved == null ? new Patch(this, further) : new Patch(unmoved, by.plus(further));
+  }
+
   /** Its plane; the normal points out of the body. */
   public Plane plane() {
     return plane;
@@ -69,7 +96,10 @@ public final class Patch {
   public Geometry region() {
     Geometry known = region;
     if (known == null) {
-      known = Rings.ofFace(solid, face, plane);
+      known =
+          unmoved == null
+              ? Rings.ofFace(solid, face, plane)
+              : Rings.moved(unmoved.region(), plane, by);
       region = known;
     }
     return known;
@@ -154,6 +184,9 @@ public final class Patch {
 
   /** x, y, z in turn of the corners of the region's rings. */
   public double[] corners() {
+    if (unmoved != null) {
+      return movedCorners();
+    }
     Geometry known = region;
     if (known == null) {
       return wholeCorners();
@@ -164,6 +197,16 @@ public final class Patch {
       out[3 * i] = plane.x(c[i].x, c[i].y);
       out[3 * i + 1] = plane.y(c[i].x, c[i].y);
       out[3 * i + 2] = plane.z(c[i].x, c[i].y);
+    }
+    return out;
+  }
+
+  private double[] movedCorners() {
+    double[] out = unmoved.corners();
+    for (int i = 0; i < out.length; i += 3) {
+      out[i] += by.x();
+      out[i + 1] += by.y();
+      out[i + 2] += by.z();
     }
     return out;
   }

@@ -1,5 +1,7 @@
 package org.coatrun.geometry.solid;
 
+import org.coatrun.shared.shape.Vec3;
+
 /**
  * The plane {@code n · p = offset} with unit normal {@code n}; for a face the normal points out of
  * the solid. Carries a fixed right-handed frame (u, v, n), so that every polygon in one plane is
@@ -61,6 +63,11 @@ public final class Plane {
   /** The plane {@code by} further along its normal. */
   public Plane moved(double by) {
     return new Plane(nx, ny, nz, offset + by);
+  }
+
+  /** The plane of what lies in this one, moved; its axes stay. */
+  public Plane moved(Vec3 by) {
+    return moved(nx * by.x() + ny * by.y() + nz * by.z());
   }
 
   /** Height of a point above the plane, along the normal. */

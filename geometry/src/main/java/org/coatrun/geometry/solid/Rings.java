@@ -2,8 +2,10 @@ package org.coatrun.geometry.solid;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.coatrun.shared.shape.Vec3;
 import org.locationtech.jts.algorithm.RayCrossingCounter;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.CoordinateFilter;
 import org.locationtech.jts.geom.CoordinateXY;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -60,6 +62,21 @@ final class Rings {
       holes[i] = linear(onto(solid, face.loops[i + 1], plane));
     }
     return FACTORY.createPolygon(shell, holes);
+  }
+
+  /** A region in a plane's axes, moved with all that stands in space. */
+  static Geometry moved(Geometry region, Plane plane, Vec3 by) {
+    double u = plane.u(by.x(), by.y(), by.z());
+    double v = plane.v(by.x(), by.y(), by.z());
+    Geometry copy = region.copy();
+    copy.apply(
+        (CoordinateFilter)
+            c -> {
+              c.x += u;
+              c.y += v;
+            });
+    copy.geometryChanged();
+    return copy;
   }
 
   private static double[] onto(Solid solid, int[] loop, Plane plane) {

@@ -3,32 +3,18 @@ package org.coatrun.geometry.surface;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import org.coatrun.geometry.build.Run;
-import org.coatrun.geometry.deck.FluteVoids;
-import org.coatrun.geometry.exposure.Axis;
-import org.coatrun.geometry.exposure.Covering;
-import org.coatrun.geometry.exposure.Exposure;
 import org.coatrun.geometry.exposure.Thing;
-import org.coatrun.geometry.profile.Rectangle2;
-import org.coatrun.geometry.section.CoatFactors;
-import org.coatrun.geometry.section.Sections;
-import org.coatrun.geometry.solid.Box;
 import org.coatrun.geometry.solid.Kernel;
 import org.coatrun.geometry.view.ElementMesh;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.finding.FindingCode;
 import org.coatrun.shared.finding.SurfaceFinding;
 import org.coatrun.shared.model.Building;
-import org.coatrun.shared.model.Deck;
 import org.coatrun.shared.model.Element;
+import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.model.Member;
 import org.coatrun.shared.surface.Measurement;
-import org.coatrun.shared.surface.SectionMeasure;
-import org.coatrun.shared.units.Length;
-import org.coatrun.shared.units.Volume;
-import org.locationtech.jts.geom.TopologyException;
 
 /** Measures one element at a time among its neighbours. */
 final class ElementTakeoff {
@@ -44,12 +30,12 @@ final class ElementTakeoff {
 
   private final Building building;
   private final SurfaceOptions options;
-  private final FluteVoids flutes = new FluteVoids();
-  private final CoatFactors coats = new CoatFactors();
+  private final Readings readings;
 
   ElementTakeoff(Building building, SurfaceOptions options) {
     this.building = building;
     this.options = options;
+    this.readings = new Readings(options);
   }
 
   Outcome measure(Things.Result result, Neighbours neighbours, Kernel kernel) {
@@ -57,68 +43,44 @@ final class ElementTakeoff {
       return unresolved(f.element(), f.code(), f.kind(), f.sentence());
     }
     Things.Result.Made made = (Things.Result.Made) result;
-    try {
-      List<Thing> near = neighbours.of(made.thing());
-      Exposure exposure = new Covering(options.exposure(), kernel).of(made.thing(), near);
-      return measured(made, exposure, near, kernel);
-    } catch (IllegalArgumentException | ArithmeticException | TopologyException e) {
-      return unresolved(
-          made.element(),
-          SurfaceFinding.NOT_MEASURED,
-          "body",
-          "Its surface could not be worked out: " + e.getMessage() + ".");
+    List<Thing> near = neighbours.of(made.thing());
+    Reading reading = readings.of(made, near, kernel);
+    if (reading instanceof Reading.Failed f) {
+      return unresolved(made.element(), f.code(), f.kind(), f.sentence());
     }
+    return measured(made, (Reading.Measured) reading, near);
   }
 
-  private Outcome measured(
-      Things.Result.Made made, Exposure exposure, List<Thing> near, Kernel kernel) {
-    var findings = new ArrayList<Finding>();
+  private Outcome measured(Things.Result.Made made, Reading.Measured reading, List<Thing> near) {
     Element element = made.element();
+    reading
+        .triangles()
+        .ifPresent(
+            t ->
+                options
+                    .meshes()
+                    .orElseThrow()
+                    .accept(ElementMesh.of(element, t, made.thing().at())));
+    List<ElementId> numbers = near.stream().map(Thing::id).toList();
+    return new Outcome(reading.of(element.id(), numbers), findings(made));
+  }
+
+  private List<Finding> findings(Things.Result.Made made) {
+    Element element = made.element();
+    Formed.Made formed = made.formed();
+    var findings = new ArrayList<Finding>();
     made.notes().forEach(n -> findings.add(finding(element, n.code(), n.sentence())));
-    if (made.closed() && made.gape() > GAPE) {
+    if (formed.closed() && formed.gape() > GAPE) {
       findings.add(
           finding(
               element,
               SurfaceFinding.OPEN_SHELL,
-              "The surface left by its cuts does not close: " + made.gape() + " of its area."));
+              "The surface left by its cuts does not close: " + formed.gape() + " of its area."));
     }
-    if (element instanceof Member member && made.cut()) {
-      sayIfShort(member, length(made), findings);
+    if (element instanceof Member member && formed.cut()) {
+      sayIfShort(member, formed.length(), findings);
     }
-    options.meshes().ifPresent(m -> m.accept(ElementMesh.of(element, exposure, kernel)));
-    Optional<SectionMeasure> section =
-        element instanceof Member
-            ? Sections.of(exposure, made.run(), coats, kernel)
-            : Optional.empty();
-    Measurement m =
-        new Measurement.Measured(
-            element.id(),
-            Length.ofMetres(length(made)),
-            Volume.ofCubicMetres(made.volume()),
-            exposure.ledger(),
-            section,
-            exposure.covers(),
-            flutes.of(exposure, near, kernel),
-            element instanceof Deck ? Optional.of(flutes.measure(made.thing())) : Optional.empty());
-    return new Outcome(m, findings);
-  }
-
-  /**
-   * Along the way of an uncut sweep, else from end to end. Of what has no axis, such as a plate,
-   * the longest side: of the section that is swept through its thickness, or of the box.
-   */
-  private static double length(Things.Result.Made made) {
-    Optional<Axis> axis = made.thing().axis();
-    if (axis.isEmpty()) {
-      return made.run().map(ElementTakeoff::longest).orElse(longest(made.thing().bounds()));
-    }
-    Optional<Double> way = made.cut() ? Optional.empty() : made.run().map(Run::length);
-    return way.orElse(axis.get().length());
-  }
-
-  private static double longest(Run run) {
-    Rectangle2 section = run.start().bounds();
-    return Math.max(run.length(), Math.max(section.width(), section.height()));
+    return findings;
   }
 
   /** The length of a quantity set leaves cuts aside, so what is left should not be far from it. */
@@ -133,11 +95,6 @@ final class ElementTakeoff {
               stated.getAsDouble());
       findings.add(finding(member, SurfaceFinding.SHORT_PIECE, sentence));
     }
-  }
-
-  private static double longest(Box box) {
-    return Math.max(
-        box.maxX() - box.minX(), Math.max(box.maxY() - box.minY(), box.maxZ() - box.minZ()));
   }
 
   private Outcome unresolved(Element element, FindingCode code, String kind, String sentence) {

@@ -2,7 +2,6 @@ package org.coatrun.geometry.surface;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.coatrun.geometry.build.BuildResult;
 import org.coatrun.geometry.exposure.BodyTree;
 import org.coatrun.geometry.solid.Boundary;
 import org.coatrun.geometry.solid.Box;
@@ -10,58 +9,59 @@ import org.coatrun.geometry.solid.Originals;
 import org.coatrun.geometry.solid.Patch;
 import org.coatrun.geometry.solid.SolidTree;
 import org.coatrun.shared.finding.SurfaceFinding;
-import org.coatrun.shared.model.Opening;
 
 /**
  * The openings of a body, taken out of it.
  *
  * @param tree the body less its openings
  * @param cuts which originals of the tree come from which opening
- * @param notes openings that could not be built
+ * @param unbuilt openings that could not be built
  */
-record Openings(SolidTree tree, List<Cut> cuts, List<BuildResult.Note> notes) {
+record Openings(SolidTree tree, List<Cut> cuts, List<Fault> unbuilt) {
+
+  /**
+   * An opening that has no effect.
+   *
+   * @param opening its place in the order of the openings
+   * @param words what to say after its name
+   */
+  record Fault(int opening, SurfaceFinding code, String words) {}
 
   /** An opening and the numbers of its originals, from the first to before the last. */
-  private record Cut(Opening opening, int first, int end, Box box) {}
+  record Cut(int opening, int first, int end, Box box) {}
 
-  static Openings of(SolidTree host, List<Opening> openings) {
+  static Openings of(SolidTree host, List<Likeness.Hole> openings) {
     SolidTree tree = host;
     int leaves = leaves(host);
     var cuts = new ArrayList<Cut>();
-    var notes = new ArrayList<BuildResult.Note>();
-    for (Opening opening : openings) {
-      BodyTree.Result r = BodyTree.of(opening.body().shape(), opening.body().placement());
+    var faults = new ArrayList<Fault>();
+    for (int i = 0; i < openings.size(); i++) {
+      BodyTree.Result r = BodyTree.of(openings.get(i).shape(), openings.get(i).placed());
       if (r instanceof BodyTree.Result.Made m) {
         tree = SolidTree.less(tree, m.tree());
         int more = leaves(m.tree());
-        cuts.add(new Cut(opening, leaves, leaves + more, m.tree().bounds()));
+        cuts.add(new Cut(i, leaves, leaves + more, m.tree().bounds()));
         leaves += more;
       } else {
-        notes.add(
-            new BuildResult.Note(
-                SurfaceFinding.NOT_MEASURED,
-                "The opening #" + opening.id().step() + " could not be built and is not cut."));
+        faults.add(new Fault(i, SurfaceFinding.NOT_MEASURED, "could not be built and is not cut."));
       }
     }
-    return new Openings(tree, List.copyOf(cuts), List.copyOf(notes));
+    return new Openings(tree, List.copyOf(cuts), List.copyOf(faults));
   }
 
   /**
    * Openings that leave no face on the body's surface: they stand beside it, or in what others have
    * cut already.
    */
-  List<BuildResult.Note> idle(Originals originals, Boundary surface) {
+  List<Fault> idle(Originals originals, Boundary surface) {
     var working = new boolean[originals.leaves().size()];
     for (Patch p : surface.patches()) {
       working[p.leaf()] = true;
     }
-    var out = new ArrayList<BuildResult.Note>();
+    var out = new ArrayList<Fault>();
     for (Cut cut : cuts) {
       if (!works(cut, working) && !swallows(cut, originals)) {
-        out.add(
-            new BuildResult.Note(
-                SurfaceFinding.IDLE_OPENING,
-                "The opening #" + cut.opening().id().step() + " cuts nothing of it."));
+        out.add(new Fault(cut.opening(), SurfaceFinding.IDLE_OPENING, "cuts nothing of it."));
       }
     }
     return out;

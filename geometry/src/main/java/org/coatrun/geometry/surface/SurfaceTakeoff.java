@@ -20,6 +20,7 @@ import org.coatrun.geometry.frame.FramePiece;
 import org.coatrun.geometry.solid.Kernel;
 import org.coatrun.geometry.solid.Tolerance;
 import org.coatrun.geometry.view.ElementMesh;
+import org.coatrun.geometry.view.Triangles;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.frame.Frame;
 import org.coatrun.shared.model.Building;
@@ -105,7 +106,7 @@ public final class SurfaceTakeoff {
   private static void standingBy(Things.Result[] made, int from, Consumer<ElementMesh> sink) {
     for (int i = from; i < made.length; i++) {
       if (made[i] instanceof Things.Result.Made m) {
-        sink.accept(ElementMesh.of(m.element(), m.thing()));
+        sink.accept(ElementMesh.of(m.element(), Triangles.of(m.thing().form()), m.thing().at()));
       }
     }
   }
@@ -116,7 +117,7 @@ public final class SurfaceTakeoff {
       if (r instanceof Things.Result.Made m
           && m.element() instanceof Member member
           && member.classification().isSteel()) {
-        pieces.add(FramePiece.of(member, m.thing()));
+        pieces.add(FramePiece.of(member, m.thing(), m.formed().along()));
       }
     }
     return new FrameBuilder(FrameOptions.defaults()).build(pieces);
@@ -126,7 +127,7 @@ public final class SurfaceTakeoff {
     var extents = new TreeMap<ElementId, Extent>();
     for (int i = 0; i < measured; i++) {
       if (made[i] instanceof Things.Result.Made m) {
-        extents.put(m.element().id(), FramePiece.extent(m.thing()));
+        extents.put(m.element().id(), FramePiece.extent(m.thing(), m.formed().along()));
       }
     }
     return extents;

@@ -2,46 +2,46 @@ package org.coatrun.geometry.surface;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.coatrun.geometry.build.BuildResult;
 import org.coatrun.geometry.build.Run;
 import org.coatrun.geometry.exposure.Axis;
 import org.coatrun.geometry.exposure.BodyTree;
+import org.coatrun.geometry.exposure.Form;
 import org.coatrun.geometry.exposure.SmallHoles;
 import org.coatrun.geometry.exposure.Thing;
+import org.coatrun.geometry.frame.FramePiece;
 import org.coatrun.geometry.solid.Boundary;
 import org.coatrun.geometry.solid.Kernel;
 import org.coatrun.geometry.solid.Originals;
 import org.coatrun.geometry.solid.SolidTree;
 import org.coatrun.shared.finding.SurfaceFinding;
-import org.coatrun.shared.model.Deck;
 import org.coatrun.shared.model.Element;
-import org.coatrun.shared.model.Member;
 import org.coatrun.shared.model.Opening;
-import org.coatrun.shared.model.Role;
+import org.coatrun.shared.shape.Shape;
+import org.coatrun.shared.shape.Transform3;
 import org.coatrun.shared.shape.Vec3;
 import org.locationtech.jts.geom.TopologyException;
 
-/** Makes a body with its openings taken out, ready to be covered and to cover. */
+/**
+ * Makes bodies with their openings taken out, ready to be covered and to cover. What is alike is
+ * made once, in axes of its own, so that a form does not depend on which body came first. May be
+ * asked by several threads.
+ */
 final class Things {
+
+  /** A shape drawn further from its own origin than this gets an origin among its points. */
+  private static final double FAR_M = 1000;
 
   /** A body, or why there is none. */
   sealed interface Result {
 
-    /**
-     * Made.
-     *
-     * @param volume of the steel, m³
-     */
-    record Made(
-        Element element,
-        Thing thing,
-        double volume,
-        double gape,
-        boolean closed,
-        boolean cut,
-        Optional<Run> run,
-        List<BuildResult.Note> notes)
+    Element element();
+
+    /** Made. */
+    record Made(Element element, Thing thing, Formed.Made formed, List<BuildResult.Note> notes)
         implements Result {}
 
     /** Not made. */
@@ -50,71 +50,121 @@ final class Things {
   }
 
   private final double mouth;
+  private final Map<Likeness, Formed> known = new ConcurrentHashMap<>();
 
   Things(double mouth) {
     this.mouth = mouth;
   }
 
   Result of(Element element, List<Opening> openings, Kernel kernel) {
+    if (!element.body().isPresent()) {
+      return new Result.Failed(element, SurfaceFinding.NO_BODY, "body", "It has no body.");
+    }
+    Shape shape = element.body().shape();
+    Transform3 placement = element.body().placement();
+    Vec3 own = origin(shape, placement);
+    Vec3 at = placement.origin().plus(own);
+    Likeness like =
+        new Likeness(
+            Likeness.Kind.of(element),
+            shape,
+            about(placement, own.times(-1)),
+            openings.stream().map(o -> hole(o, at)).toList());
+    Formed formed = known.get(like);
+    if (formed == null) {
+      Formed made = formed(like, kernel);
+      Formed first = known.putIfAbsent(like, made);
+      formed = first == null ? made : first;
+    }
+    if (formed instanceof Formed.Failed f) {
+      return new Result.Failed(element, f.code(), f.kind(), f.sentence());
+    }
+    Formed.Made made = (Formed.Made) formed;
+    return new Result.Made(
+        element, new Thing(element.id(), made.form(), at), made, notes(made, openings));
+  }
+
+  /** Where the form's origin is from the placement's, in the world's axes. */
+  private static Vec3 origin(Shape shape, Transform3 placement) {
+    Vec3 from = placement.applyVector(Anchors.of(shape));
+    return from.length() > FAR_M ? from : Vec3.ZERO;
+  }
+
+  private static Likeness.Hole hole(Opening opening, Vec3 host) {
+    Transform3 placed = opening.body().placement();
+    return new Likeness.Hole(
+        opening.body().shape(), about(placed, Spacing.between(host, placed.origin())));
+  }
+
+  private static Transform3 about(Transform3 placement, Vec3 origin) {
+    return new Transform3(placement.x(), placement.y(), placement.z(), origin);
+  }
+
+  private static List<BuildResult.Note> notes(Formed.Made made, List<Opening> openings) {
+    if (made.faults().isEmpty()) {
+      return made.notes();
+    }
+    var notes = new ArrayList<BuildResult.Note>(made.notes());
+    for (Openings.Fault f : made.faults()) {
+      long step = openings.get(f.opening()).id().step();
+      notes.add(new BuildResult.Note(f.code(), "The opening #" + step + " " + f.words()));
+    }
+    return notes;
+  }
+
+  private Formed formed(Likeness like, Kernel kernel) {
     try {
-      return made(element, openings, kernel);
+      return made(like, kernel);
     } catch (IllegalArgumentException | ArithmeticException | TopologyException e) {
-      return new Result.Failed(
-          element,
+      return new Formed.Failed(
           SurfaceFinding.NOT_MEASURED,
           "body",
           "Its body could not be worked out: " + e.getMessage() + ".");
     }
   }
 
-  private Result made(Element element, List<Opening> openings, Kernel kernel) {
-    if (!element.body().isPresent()) {
-      return new Result.Failed(element, SurfaceFinding.NO_BODY, "body", "It has no body.");
-    }
-    BodyTree.Result result = BodyTree.of(element.body().shape(), element.body().placement());
+  private Formed made(Likeness like, Kernel kernel) {
+    BodyTree.Result result = BodyTree.of(like.shape(), like.turned());
     if (result instanceof BodyTree.Result.Failed f) {
-      return new Result.Failed(element, f.code(), f.kind(), f.sentence());
+      return new Formed.Failed(f.code(), f.kind(), f.sentence());
     }
     BodyTree.Result.Made made = (BodyTree.Result.Made) result;
-    List<BuildResult.Note> notes = new ArrayList<>(made.notes());
-    Openings cut = Openings.of(made.tree(), openings);
-    notes.addAll(cut.notes());
+    Openings cut = Openings.of(made.tree(), like.openings());
     SolidTree tree = cut.tree();
     Originals all = Originals.of(tree, kernel.tolerance());
     Boundary full = Boundary.of(all, kernel);
     if (!(full.area() > 0)) {
-      return new Result.Failed(
-          element, SurfaceFinding.EMPTY_BODY, "body", "Its body has no surface.");
+      return new Formed.Failed(SurfaceFinding.EMPTY_BODY, "body", "Its body has no surface.");
     }
-    notes.addAll(cut.idle(all, full));
+    var faults = new ArrayList<>(cut.unbuilt());
+    faults.addAll(cut.idle(all, full));
     SolidTree plain = SmallHoles.without(tree, mouth, kernel);
     boolean same = plain.equals(tree);
     Originals originals = same ? all : Originals.of(plain, kernel.tolerance());
     Boundary boundary = same ? full : Boundary.of(originals, kernel);
-    Thing thing =
-        new Thing(
-            element.id(),
+    Form form =
+        new Form(
             originals,
             boundary,
             same ? 0 : full.area() - boundary.area(),
-            axis(element, made, originals, boundary),
-            element instanceof Deck);
+            axis(like.kind(), made, originals, boundary),
+            like.kind() == Likeness.Kind.DECK);
     boolean closed = all.closed();
-    double volume = closed ? Math.max(0, full.volume()) * made.fullness() : 0;
-    return new Result.Made(
-        element,
-        thing,
-        volume,
+    return new Formed.Made(
+        form,
+        closed ? Math.max(0, full.volume()) * made.fullness() : 0,
         full.gape(),
         closed,
-        made.cut() || !openings.isEmpty(),
+        made.cut() || !like.openings().isEmpty(),
         made.run(),
-        List.copyOf(notes));
+        FramePiece.box(form),
+        made.notes(),
+        faults);
   }
 
   private static Optional<Axis> axis(
-      Element element, BodyTree.Result.Made made, Originals originals, Boundary boundary) {
-    if (element instanceof Member m && m.role() == Role.PLATE) {
+      Likeness.Kind kind, BodyTree.Result.Made made, Originals originals, Boundary boundary) {
+    if (kind == Likeness.Kind.PLATE) {
       return Optional.empty();
     }
     if (made.run().isPresent()) {
@@ -125,7 +175,7 @@ final class Things {
           ? Optional.empty()
           : Optional.of(Axis.ofSweep(way, boundary));
     }
-    return element instanceof Member
+    return kind == Likeness.Kind.MEMBER
         ? Optional.of(Axis.along(Axis.principal(originals.leaves()), boundary))
         : Optional.empty();
   }

@@ -1,13 +1,9 @@
 package org.coatrun.geometry.view;
 
-import org.coatrun.geometry.exposure.CoveredPatch;
-import org.coatrun.geometry.exposure.Exposure;
-import org.coatrun.geometry.exposure.Thing;
-import org.coatrun.geometry.solid.Kernel;
-import org.coatrun.geometry.solid.Patch;
 import org.coatrun.shared.model.Element;
 import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.shape.Transform3;
+import org.coatrun.shared.shape.Vec3;
 
 /**
  * The surface of one element in triangles, in world axes.
@@ -24,27 +20,15 @@ public record ElementMesh(ElementId id, Transform3 frame, double[] points, boole
     }
   }
 
-  /** An element that was measured: what is covered is told from what is exposed. */
-  public static ElementMesh of(Element element, Exposure exposure, Kernel kernel) {
-    TriangleList list = new TriangleList();
-    for (CoveredPatch p : exposure.patches()) {
-      boolean side = p.use() == CoveredPatch.Use.SIDE;
-      list.add(p.patch().plane(), p.rest(), side);
-      if (p.restArea() < p.patch().area() * (1 - 1e-9)) {
-        list.add(
-            p.patch().plane(), kernel.overlay().lessInPieces(p.patch().region(), p.rest()), false);
-      }
+  /** The triangles of an element's form, where the form stands. */
+  public static ElementMesh of(Element element, Triangles form, Vec3 at) {
+    double[] points = form.points().clone();
+    for (int i = 0; i < points.length; i += 3) {
+      points[i] += at.x();
+      points[i + 1] += at.y();
+      points[i + 2] += at.z();
     }
-    return new ElementMesh(element.id(), frame(element), list.points(), list.coated());
-  }
-
-  /** An element that only stands by. */
-  public static ElementMesh of(Element element, Thing thing) {
-    TriangleList list = new TriangleList();
-    for (Patch p : thing.boundary().patches()) {
-      list.add(p.plane(), p.region(), false);
-    }
-    return new ElementMesh(element.id(), frame(element), list.points(), list.coated());
+    return new ElementMesh(element.id(), frame(element), points, form.coated());
   }
 
   private static Transform3 frame(Element element) {

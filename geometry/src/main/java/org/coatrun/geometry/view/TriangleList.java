@@ -47,15 +47,11 @@ final class TriangleList {
     coated.set(count++, side);
   }
 
-  double[] points() {
-    return Arrays.copyOf(points, 9 * count);
-  }
-
-  boolean[] coated() {
-    boolean[] out = new boolean[count];
+  Triangles all() {
+    boolean[] side = new boolean[count];
     for (int i = 0; i < count; i++) {
-      out[i] = coated.get(i);
+      side[i] = coated.get(i);
     }
-    return out;
+    return new Triangles(Arrays.copyOf(points, 9 * count), side);
   }
 }

@@ -1,5 +1,6 @@
 package org.coatrun.shared.shape;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -85,6 +86,18 @@ public sealed interface Shape {
   record MeshFace(int[] outer, List<int[]> holes) {
     public MeshFace {
       holes = List.copyOf(holes);
+    }
+
+    @Override
+    public boolean equals(Object o) {
+      return o instanceof MeshFace f
+          && Arrays.equals(outer, f.outer)
+          && Arrays.deepEquals(holes.toArray(), f.holes.toArray());
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * Arrays.hashCode(outer) + Arrays.deepHashCode(holes.toArray());
     }
   }
 

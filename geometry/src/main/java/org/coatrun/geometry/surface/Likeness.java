@@ -1,0 +1,45 @@
+package org.coatrun.geometry.surface;
+
+import java.util.List;
+import org.coatrun.shared.model.Deck;
+import org.coatrun.shared.model.Element;
+import org.coatrun.shared.model.Member;
+import org.coatrun.shared.model.Role;
+import org.coatrun.shared.shape.Shape;
+import org.coatrun.shared.shape.Transform3;
+
+/**
+ * All that decides the form of a body: bodies that are equal in it share one.
+ *
+ * @param shape in its own axes
+ * @param turned from those to the world's, about the origin of the form
+ * @param openings what is taken out of it, in the order of their numbers
+ */
+record Likeness(Kind kind, Shape shape, Transform3 turned, List<Hole> openings) {
+
+  /** What a form is measured as. */
+  enum Kind {
+    /** Has an axis. */
+    MEMBER,
+    /** A member without one. */
+    PLATE,
+    /** Coated on its underside alone. */
+    DECK,
+    /** Only covers others. */
+    OTHER;
+
+    static Kind of(Element element) {
+      if (element instanceof Member m) {
+        return m.role() == Role.PLATE ? PLATE : MEMBER;
+      }
+      return element instanceof Deck ? DECK : OTHER;
+    }
+  }
+
+  /**
+   * An opening.
+   *
+   * @param placed from the shape's axes to those of the form
+   */
+  record Hole(Shape shape, Transform3 placed) {}
+}

@@ -1,0 +1,39 @@
+package org.coatrun.geometry.view;
+
+import org.coatrun.geometry.exposure.CoveredPatch;
+import org.coatrun.geometry.exposure.Exposure;
+import org.coatrun.geometry.exposure.Form;
+import org.coatrun.geometry.solid.Kernel;
+import org.coatrun.geometry.solid.Patch;
+
+/**
+ * The surface of a form in triangles, in its own axes.
+ *
+ * @param points x, y, z of three corners a triangle, metres
+ * @param coated one a triangle: whether it must be coated if the element must be
+ */
+public record Triangles(double[] points, boolean[] coated) {
+
+  /** A form that was measured: what is covered is told from what is exposed. */
+  public static Triangles of(Exposure exposure, Kernel kernel) {
+    TriangleList list = new TriangleList();
+    for (CoveredPatch p : exposure.patches()) {
+      boolean side = p.use() == CoveredPatch.Use.SIDE;
+      list.add(p.patch().plane(), p.rest(), side);
+      if (p.restArea() < p.patch().area() * (1 - 1e-9)) {
+        list.add(
+            p.patch().plane(), kernel.overlay().lessInPieces(p.patch().region(), p.rest()), false);
+      }
+    }
+    return list.all();
+  }
+
+  /** A form that only stands by. */
+  public static Triangles of(Form form) {
+    TriangleList list = new TriangleList();
+    for (Patch p : form.boundary().patches()) {
+      list.add(p.plane(), p.region(), false);
+    }
+    return list.all();
+  }
+}
