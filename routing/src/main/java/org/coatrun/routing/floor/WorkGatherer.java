@@ -10,7 +10,6 @@ import org.coatrun.shared.line.ReachLimits;
 import org.coatrun.shared.line.WorkCell;
 import org.coatrun.shared.line.WorkPiece;
 import org.coatrun.shared.shape.Vec2;
-import org.coatrun.shared.shape.Vec3;
 import org.coatrun.shared.units.Length;
 import org.coatrun.shared.units.Volume;
 
@@ -20,11 +19,9 @@ import org.coatrun.shared.units.Volume;
  */
 public final class WorkGatherer {
 
-  /** Pieces are cut into bits of at most this length, in metres. */
-  private static final double BIT = 1.5;
-
   private final List<FloorOutline> floors;
   private final List<FreeArea> free;
+  private final List<CellGrid> grids;
   private final ReachLimits reach;
   private final double side;
   private final double aside;
@@ -32,7 +29,7 @@ public final class WorkGatherer {
   /**
    * @param floors from the lowest up
    * @param free their free areas, in the same order
-   * @param side of a cell; with the whip at its middle it must reach the corners
+   * @param side that no cell exceeds; with the whip at its middle it must reach the corners
    * @param aside how far from free floor steel may stand and still be sprayed from it
    */
   public WorkGatherer(
@@ -46,6 +43,7 @@ public final class WorkGatherer {
     this.reach = reach;
     this.side = side.metres();
     this.aside = aside.metres();
+    grids = floors.stream().map(f -> new CellGrid(f.plate(), side.metres())).toList();
   }
 
   /** Every piece of work in cells, or named as groundless. */
@@ -54,12 +52,12 @@ public final class WorkGatherer {
     var groundless = new ArrayList<WorkPiece>();
     for (WorkPiece piece : work) {
       double left = 0;
-      for (Bit bit : bits(piece)) {
+      for (WorkBit bit : WorkBit.of(piece, floors)) {
         Optional<Integer> floor = floorUnder(bit);
         if (floor.isEmpty()) {
-          left += bit.volume;
+          left += bit.volume();
         } else {
-          cells.computeIfAbsent(key(floor.get(), bit.at), k -> new Gathered()).add(bit, piece);
+          cells.computeIfAbsent(key(floor.get(), bit.at()), k -> new Gathered()).add(bit, piece);
         }
       }
       if (left > 0) {
@@ -90,14 +88,14 @@ public final class WorkGatherer {
   }
 
   private Key key(int floor, Vec2 at) {
-    return new Key(floor, (long) Math.floor(at.y() / side), (long) Math.floor(at.x() / side));
+    return new Key(floor, grids.get(floor).row(at), grids.get(floor).column(at));
   }
 
   /** The highest floor whose slab is not above the bit's underside and that has floor near it. */
-  private Optional<Integer> floorUnder(Bit bit) {
+  private Optional<Integer> floorUnder(WorkBit bit) {
     for (int f = floors.size() - 1; f >= 0; f--) {
-      if (floors.get(f).elevation().metres() <= bit.underside + LineTolerance.LEVEL
-          && free.get(f).nearest(bit.at, Length.ofMetres(aside)).isPresent()) {
+      if (floors.get(f).elevation().metres() <= bit.underside() + LineTolerance.LEVEL
+          && free.get(f).nearest(bit.at(), Length.ofMetres(aside)).isPresent()) {
         return Optional.of(f);
       }
     }
@@ -105,64 +103,21 @@ public final class WorkGatherer {
   }
 
   /** A base plate in a pocket of the lowest floor is sprayed from that floor. */
-  private Optional<Integer> sunk(Bit bit) {
+  private Optional<Integer> sunk(WorkBit bit) {
     boolean pocket =
         !floors.isEmpty()
-            && floors.get(0).elevation().metres() <= bit.underside + LineTolerance.POCKET
-            && free.get(0).nearest(bit.at, Length.ofMetres(aside)).isPresent();
+            && floors.get(0).elevation().metres() <= bit.underside() + LineTolerance.POCKET
+            && free.get(0).nearest(bit.at(), Length.ofMetres(aside)).isPresent();
     return pocket ? Optional.of(0) : Optional.empty();
   }
 
-  private List<Bit> bits(WorkPiece p) {
-    var bits = new ArrayList<Bit>();
-    if (p.coating().cubicMetres() <= 0) {
-      return bits;
-    }
-    Vec3 along = p.to().minus(p.from());
-    double length = along.length();
-    List<Double> cuts = cuts(p, length);
-    boolean upright = Math.hypot(along.x(), along.y()) < 0.1 * length;
-    double half = upright ? 0 : p.depth().metres() / 2;
-    for (int i = 1; i < cuts.size(); i++) {
-      Vec3 a = p.from().plus(along.times(cuts.get(i - 1)));
-      Vec3 b = p.from().plus(along.times(cuts.get(i)));
-      bits.add(
-          new Bit(
-              new Vec2((a.x() + b.x()) / 2, (a.y() + b.y()) / 2),
-              Math.min(a.z(), b.z()) - half,
-              Math.max(a.z(), b.z()) + half,
-              p.coating().cubicMetres() * (cuts.get(i) - cuts.get(i - 1))));
-    }
-    return bits;
-  }
-
-  /** Where a piece is cut, as parts of its length: evenly, and where it passes a slab. */
-  private List<Double> cuts(WorkPiece p, double length) {
-    int n = Math.max(1, (int) Math.ceil(length / BIT));
-    var cuts = new ArrayList<Double>();
-    for (int i = 0; i <= n; i++) {
-      cuts.add((double) i / n);
-    }
-    double rise = p.to().z() - p.from().z();
-    for (FloorOutline floor : floors) {
-      double t = (floor.elevation().metres() - p.from().z()) / rise;
-      if (t > 0 && t < 1) {
-        cuts.add(t);
-      }
-    }
-    return cuts.stream().sorted().distinct().toList();
-  }
-
-  /** A short bit of work. */
-  private record Bit(Vec2 at, double underside, double top, double volume) {}
-
   /** A square of a floor; in order by floor, then from south to north and west to east. */
-  private record Key(int floor, long row, long column) implements Comparable<Key> {
+  private record Key(int floor, int row, int column) implements Comparable<Key> {
     @Override
     public int compareTo(Key o) {
       return floor != o.floor
           ? Integer.compare(floor, o.floor)
-          : row != o.row ? Long.compare(row, o.row) : Long.compare(column, o.column);
+          : row != o.row ? Integer.compare(row, o.row) : Integer.compare(column, o.column);
     }
   }
 
@@ -173,11 +128,11 @@ public final class WorkGatherer {
     private double y;
     private double top = Double.NEGATIVE_INFINITY;
 
-    void add(Bit bit, WorkPiece piece) {
-      volume += bit.volume;
-      x += bit.volume * bit.at.x();
-      y += bit.volume * bit.at.y();
-      top = Math.max(top, bit.top);
+    void add(WorkBit bit, WorkPiece piece) {
+      volume += bit.volume();
+      x += bit.volume() * bit.at().x();
+      y += bit.volume() * bit.at().y();
+      top = Math.max(top, bit.top());
       marks.add(piece.mark().isEmpty() ? piece.guid() : piece.mark());
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import org.coatrun.routing.siting.Cover;
+import org.coatrun.routing.siting.CoverResult;
 import org.coatrun.routing.siting.SpotRanking;
 import org.coatrun.shared.line.LineRequest;
 import org.coatrun.shared.line.MachineSpot;
@@ -27,10 +28,10 @@ final class Comparison {
   }
 
   /** The best spots, the plan's own among those compared. */
-  List<SpotComparison> best(int count, List<Integer> used) {
+  List<SpotComparison> best(int count, CoverResult plan) {
     var rows = new ArrayList<SpotComparison>();
     for (SpotRanking.Alone alone :
-        SpotRanking.best(model.problem(), count, used, request.searchNodes())) {
+        SpotRanking.best(model.problem(), count, plan, request.searchNodes())) {
       alone.result().cover().ifPresent(c -> rows.add(row(alone, c)));
     }
     return rows;
@@ -45,7 +46,7 @@ final class Comparison {
     var needs = new ArrayList<>(spot.needs());
     double pipe = 0;
     for (int j : cover.options()) {
-      LineOption option = model.options().get(alone.options().get(j));
+      LineOption option = model.options().get(j);
       pipe += option.ground().pipe();
       if (option.riser().isPresent()) {
         int end = option.highest() > option.from() ? option.highest() : option.lowest();
@@ -59,21 +60,21 @@ final class Comparison {
         cover.cost(),
         alone.result().bound(),
         cover.uncovered(),
-        longest(alone, cover),
+        longest(cover),
         Length.ofMetres(pipe),
         setUps(cover),
         breaks,
         needs);
   }
 
-  private Length longest(SpotRanking.Alone alone, Cover cover) {
+  private Length longest(Cover cover) {
     double most = 0;
     for (int k = 0; k < cover.floors().size(); k++) {
       Cover.FloorChoice choice = cover.floors().get(k);
       FloorClass on = model.floorClasses().get(k);
       for (int c = 0; c < choice.option().length; c++) {
         if (choice.option()[c] >= 0) {
-          LineOption option = model.options().get(alone.options().get(choice.option()[c]));
+          LineOption option = model.options().get(choice.option()[c]);
           double hose = model.problem().floors().get(k).hose()[choice.outlet()[c]][c];
           most = Math.max(most, model.before(option, on.first(), on.outlets()) + hose);
         }

@@ -77,7 +77,7 @@ public final class LinePlanner {
         routes,
         floors,
         new Comparison(request, model, candidates.spots(), candidates.risers())
-            .best(COMPARED, used),
+            .best(COMPARED, result),
         candidates.risers(),
         work.groundless(),
         new JobHardware(model, setUps, assigned, found).of(order),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /** The Lagrangian bound of a part of the search, and the prices that make it good. */
 final class Bounder {
@@ -14,12 +15,14 @@ final class Bounder {
   private final CoverProblem problem;
   private final Coverage coverage;
   private final Relaxation relaxation;
+  private final Decider decider;
   private final double penalty;
 
   Bounder(CoverProblem problem, Coverage coverage) {
     this.problem = problem;
     this.coverage = coverage;
     this.relaxation = new Relaxation(problem);
+    this.decider = new Decider(problem);
     this.penalty = problem.uncovered();
   }
 
@@ -27,18 +30,33 @@ final class Bounder {
    * What a set of prices says about a part.
    *
    * @param bound no cover counts for less
-   * @param value of each option of the part, by option index; others stay zero
+   * @param values of the options of the part
    * @param chosen what the relaxed problem opens
    */
-  record Bound(double bound, double[] value, List<Integer> chosen) {}
+  record Bound(double bound, Values values, List<Integer> chosen) {}
 
-  /** The values of all options at these prices. */
-  double[] values(double[][] price, Iterable<Integer> options) {
-    double[] value = new double[problem.options().size()];
+  /**
+   * What options and their outlets are worth at some prices.
+   *
+   * @param option by option; zero for those not asked for
+   * @param outlet by option, floor and place among the outlets; null for those not asked for
+   */
+  record Values(double[] option, double[][][] outlet) {}
+
+  /** The outlets that each option can have, by option and floor. */
+  int[][][] allOutlets() {
+    return relaxation.allOutlets();
+  }
+
+  /** The values of these options, with these outlets, at these prices. */
+  Values values(double[][] price, int[][][] outlets, Iterable<Integer> options) {
+    var values = new Values(new double[outlets.length], new double[outlets.length][][]);
     for (int j : options) {
-      value[j] = relaxation.value(problem.options().get(j), price);
+      CoverOption option = problem.options().get(j);
+      values.outlet[j] = relaxation.outletValues(option, outlets[j], price);
+      values.option[j] = relaxation.value(option, values.outlet[j]);
     }
-    return value;
+    return values;
   }
 
   /**
@@ -47,9 +65,9 @@ final class Bounder {
    * @param least at least so many options are needed
    * @param covered cells that the part can cover
    */
-  Bound bound(Node node, double[][] price, double[] value, int least, BitSet covered) {
-    double sum = node.spots().stream().mapToDouble(m -> problem.machineCost()[m]).sum();
-    sum += paid(price, covered);
+  Bound bound(Node node, double[][] price, Values values, int least, BitSet covered) {
+    double[] value = values.option;
+    double sum = machines(node) + paid(price, covered);
     var chosen = new ArrayList<Integer>();
     node.open().stream().forEach(chosen::add);
     var rest = new ArrayList<Integer>();
@@ -63,47 +81,59 @@ final class Bounder {
     for (int j : chosen) {
       sum += value[j];
     }
-    return new Bound(sum, value, chosen);
+    return new Bound(sum, values, chosen);
+  }
+
+  /** For sets of options of a part, what no cover by all of a set counts for less than. */
+  ToDoubleFunction<BitSet> least(Node node, BitSet covered) {
+    double[] value = values(node.price(), node.outlets(), node.undropped()).option;
+    double sum = machines(node) + paid(node.price(), covered);
+    return open -> sum + open.stream().mapToDouble(j -> value[j]).sum();
   }
 
   /**
    * Better prices by subgradient steps (B. T. Polyak), the step halved after twelve that bring
-   * nothing; hands back the best bound met and its prices.
+   * nothing; hands back the best bound met and the part as decided on the way, with its prices.
+   *
+   * @param cutoff what counts for no less than this is of no interest
    */
-  Priced improve(Node node, int least, BitSet covered, double target, int steps) {
+  Priced improve(Node node, int least, BitSet covered, double cutoff, int steps) {
     double[][] price = copy(node.price());
-    double[][] bestPrice = node.price();
+    Node part = node;
     Bound best = null;
     double alpha = 1;
     int stall = 0;
-    var options = new ArrayList<>(node.free());
-    node.open().stream().forEach(options::add);
     for (int step = 0; step <= steps && alpha > LEAST_STEP; step++) {
-      Bound now = bound(node, price, values(price, options), least, covered);
+      int[][][] outlets = part.outlets();
+      Values values = values(price, outlets, part.undropped());
+      Bound now = bound(part, price, values, least, covered);
       if (best == null || now.bound > best.bound + 1e-9 * Math.abs(best.bound)) {
         best = now;
-        bestPrice = copy(price);
+        part = decider.decided(part, now, copy(price), cutoff);
         stall = 0;
       } else if (++stall >= STALLS) {
         alpha /= 2;
         stall = 0;
       }
-      if (best.bound >= target || !move(price, now, covered, alpha, target)) {
+      if (best.bound >= cutoff || !move(price, outlets, now, covered, alpha, cutoff)) {
         break;
       }
     }
-    return new Priced(best, bestPrice);
+    return new Priced(best, part);
   }
 
-  /** A bound and the prices it was found at. */
-  record Priced(Bound bound, double[][] price) {}
+  /** A bound and the part that it bounds, at the prices it was found at. */
+  record Priced(Bound bound, Node part) {}
 
-  private boolean move(double[][] price, Bound now, BitSet covered, double alpha, double target) {
+  private boolean move(
+      double[][] price, int[][][] outlets, Bound now, BitSet covered, double alpha, double target) {
     int[][] served = new int[price.length][];
     for (int f = 0; f < price.length; f++) {
       served[f] = new int[price[f].length];
     }
-    now.chosen.forEach(j -> relaxation.count(problem.options().get(j), price, served));
+    for (int j : now.chosen) {
+      relaxation.count(problem.options().get(j), outlets[j], now.values.outlet[j], price, served);
+    }
     double square = 0;
     for (int f = 0; f < price.length; f++) {
       for (int c = 0; c < price[f].length; c++) {
@@ -122,6 +152,10 @@ final class Bounder {
       }
     }
     return true;
+  }
+
+  private double machines(Node node) {
+    return node.spots().stream().mapToDouble(m -> problem.machineCost()[m]).sum();
   }
 
   private double paid(double[][] price, BitSet covered) {

@@ -23,6 +23,7 @@ public final class CoverSearch {
   private final Coverage coverage;
   private final SpotOptions options;
   private final Bounder bounder;
+  private final int[][][] outlets;
   private final Evaluator evaluator;
   private final Improver improver;
   private final Incumbent incumbent;
@@ -32,16 +33,18 @@ public final class CoverSearch {
   private double unproven = Double.POSITIVE_INFINITY;
   private long made;
 
-  private CoverSearch(CoverProblem problem, int mostNodes) {
-    this.problem = problem;
+  private CoverSearch(SearchBasis basis, Incumbent.Interest interest, int mostNodes) {
     this.mostNodes = mostNodes;
-    coverage = new Coverage(problem);
-    options = new SpotOptions(problem, coverage);
-    bounder = new Bounder(problem, coverage);
+    problem = basis.problem();
+    options = basis.options();
+    bounder = basis.bounder();
+    coverage = basis.coverage();
+    outlets = basis.outlets();
     evaluator = new Evaluator(problem, mostNodes);
     improver = new Improver(evaluator);
-    incumbent = new Incumbent(evaluator.value(new BitSet(), true)); // nothing is open to us always
-    tightener = new Tightener(coverage, bounder, evaluator, incumbent);
+    // Nothing is open to us always.
+    incumbent = new Incumbent(evaluator.value(new BitSet(), true), interest);
+    tightener = new Tightener(problem, coverage, bounder, evaluator, incumbent);
   }
 
   /**
@@ -51,40 +54,47 @@ public final class CoverSearch {
    */
   public static CoverResult solve(CoverProblem problem, int mostMachines, int mostNodes) {
     if (problem.machineCost().length == 0 || problem.options().isEmpty()) {
-      return new CoverResult(Optional.empty(), 0, 0, true);
+      return new CoverResult(Optional.empty(), 0, 0, true, Relaxation.zeroPrices(problem));
     }
-    return new CoverSearch(problem, mostNodes).run(mostMachines);
+    var search = new CoverSearch(SearchBasis.of(problem), Incumbent.Interest.ALL, mostNodes);
+    search.begin(mostMachines);
+    return search.run();
   }
 
-  /** For each machine spot, what no cover from it alone counts for less than. */
-  static double[] spotBounds(CoverProblem problem) {
-    double[] bound = new double[problem.machineCost().length];
-    if (!problem.options().isEmpty()) {
-      var search = new CoverSearch(problem, 1);
-      search.begin(1);
-      search.queue.forEach(n -> bound[n.spots().get(0)] = n.bound());
-    }
-    return bound;
+  /**
+   * A good cover from one machine spot, as far as it is of interest; the bound says what is proven
+   * of it.
+   *
+   * @param price to begin with
+   * @param mostNodes one for what these prices say at once
+   */
+  static CoverResult from(
+      int spot, SearchBasis basis, double[][] price, Incumbent.Interest interest, int mostNodes) {
+    var search = new CoverSearch(basis, interest, mostNodes);
+    Node begin = search.begin(List.of(spot), price);
+    Node bounded = search.tightener.tightened(begin, 0);
+    search.queue.add(mostNodes == 1 ? bounded : search.refined(begin));
+    return search.run();
   }
 
-  private CoverResult run(int mostMachines) {
-    begin(mostMachines);
+  private CoverResult run() {
     int nodes = 1;
+    double[][] price = queue.peek().price();
     while (!queue.isEmpty() && queue.peek().bound() < incumbent.cutoff() && nodes < mostNodes) {
       nodes++;
       look(queue.poll());
     }
-    return result(nodes);
+    return result(nodes, price);
   }
 
-  private CoverResult result(int nodes) {
+  private CoverResult result(int nodes, double[][] price) {
     Evaluator.Valued best = incumbent.best();
     double open = queue.isEmpty() ? Double.POSITIVE_INFINITY : queue.peek().bound();
-    double bound = Math.min(Math.min(open, unproven), best.objective());
-    boolean optimal = bound >= incumbent.cutoff();
+    double bound = Math.min(Math.min(open, unproven), incumbent.cutoff());
+    boolean optimal = bound >= best.objective() - 2 * Incumbent.noise(best.objective());
     double left = best.cover().uncovered() * problem.uncovered();
     double cost = optimal ? best.cover().cost() : Math.max(0, bound - left);
-    return new CoverResult(Optional.of(best.cover()), cost, nodes, optimal);
+    return new CoverResult(Optional.of(best.cover()), cost, nodes, optimal, price);
   }
 
   /**
@@ -94,37 +104,47 @@ public final class CoverSearch {
   private void begin(int mostMachines) {
     List<List<Integer>> sets = SpotSets.upTo(mostMachines, problem.machineCost().length);
     List<Integer> first = options.mostPromising(sets);
-    List<Integer> own = options.of(first);
-    improver.improve(new BitSet(), own).ifPresent(incumbent::offer);
-    double none = Double.NEGATIVE_INFINITY;
-    Node root =
-        tightener.tightened(
-            new Node(first, own, new BitSet(), none, StartPrices.of(problem), true, made++),
-            ROOT_STEPS);
-    queue.add(root);
-    double[] value =
-        bounder.values(root.price(), IntStream.range(0, problem.options().size()).boxed().toList());
+    improver.grow(options.of(first)).ifPresent(incumbent::offer);
+    Node root = refined(begin(first, StartPrices.of(problem, options.of(first))));
+    List<Integer> all = IntStream.range(0, problem.options().size()).boxed().toList();
+    Bounder.Values value = bounder.values(root.price(), outlets, all);
     sets.stream().filter(s -> !s.equals(first)).forEach(s -> queue.add(screened(s, root, value)));
+    queue.add(root);
   }
 
-  private Node screened(List<Integer> spots, Node root, double[] value) {
-    List<Integer> own = options.of(spots);
-    var node = new Node(spots, own, new BitSet(), 0, root.price(), true, made++);
-    BitSet covered = coverage.of(own);
+  private Node begin(List<Integer> spots, double[][] price) {
+    double none = Double.NEGATIVE_INFINITY;
+    return new Node(spots, options.of(spots), new BitSet(), outlets, none, price, true, made++);
+  }
+
+  private Node screened(List<Integer> spots, Node root, Bounder.Values value) {
+    Node node = begin(spots, root.price());
+    BitSet covered = coverage.of(node.free());
     int least = covered.isEmpty() ? 0 : 1;
     double bound = bounder.bound(node, root.price(), value, least, covered).bound();
-    return new Node(spots, own, new BitSet(), bound, root.price(), true, node.order());
+    return new Node(
+        spots, node.free(), node.open(), outlets, bound, root.price(), true, node.order());
   }
 
   private void look(Node node) {
     if (node.fresh()) {
-      improver.improve(new BitSet(), node.free()).ifPresent(incumbent::offer);
-      queue.add(tightener.tightened(node, ROOT_STEPS));
+      queue.add(refined(node));
     } else if (node.free().isEmpty()) {
       leaf(node);
     } else {
       branch(node);
     }
+  }
+
+  /** Good prices first; where these leave hope, a good cover of what they leave undecided. */
+  private Node refined(Node fresh) {
+    Node better = tightener.tightened(fresh, ROOT_STEPS);
+    if (better.bound() < incumbent.cutoff()) {
+      List<Integer> left = better.undropped();
+      improver.improve(left, bounder.least(better, coverage.of(left))).ifPresent(incumbent::offer);
+      better = tightener.tightened(better, NODE_STEPS);
+    }
+    return better;
   }
 
   private void leaf(Node node) {
@@ -136,15 +156,19 @@ public final class CoverSearch {
   }
 
   private void branch(Node node) {
-    double[] value = bounder.values(node.price(), node.free());
+    double[] value = bounder.values(node.price(), node.outlets(), node.free()).option();
     int on =
         node.free().stream().min(Comparator.comparingDouble(j -> Math.abs(value[j]))).orElseThrow();
     var rest = new ArrayList<>(node.free());
     rest.remove(Integer.valueOf(on));
     var open = (BitSet) node.open().clone();
     open.set(on);
-    push(new Node(node.spots(), rest, open, node.bound(), node.price(), false, made++));
-    push(new Node(node.spots(), rest, node.open(), node.bound(), node.price(), false, made++));
+    push(child(node, rest, open));
+    push(child(node, rest, node.open()));
+  }
+
+  private Node child(Node of, List<Integer> free, BitSet open) {
+    return new Node(of.spots(), free, open, of.outlets(), of.bound(), of.price(), false, made++);
   }
 
   private void push(Node node) {

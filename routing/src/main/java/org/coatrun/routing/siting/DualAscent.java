@@ -23,6 +23,7 @@ final class DualAscent {
   private final double[] dual;
   private final double[] slack;
   private final int[] level;
+  private final boolean[] blocked;
 
   private DualAscent(OutletCosts costs, Status[] status) {
     this.costs = costs;
@@ -30,6 +31,7 @@ final class DualAscent {
     dual = new double[costs.cells()];
     slack = new double[costs.outlets()];
     level = new int[costs.cells()];
+    blocked = new boolean[costs.cells()];
   }
 
   /**
@@ -62,32 +64,32 @@ final class DualAscent {
       if (level[c] == costs.order(c).length) {
         return Double.POSITIVE_INFINITY;
       }
-      dual[c] = costs.cost(costs.order(c)[level[c]], c);
+      dual[c] = costs.sorted(c)[level[c]];
     }
     boolean raised = true;
     while (raised) {
       raised = false;
       for (int c = 0; c < dual.length; c++) {
-        raised |= raise(c);
+        raised |= !blocked[c] && raise(c);
       }
     }
     return sum + Arrays.stream(dual).sum();
   }
 
+  /** Slack never grows: a cell that cannot be raised once never can. */
   private boolean raise(int c) {
     int[] order = costs.order(c);
+    double[] cost = costs.sorted(c);
     int next = level[c];
     double room = Double.POSITIVE_INFINITY;
-    while (next < order.length && costs.cost(order[next], c) <= dual[c] + EPS) {
+    while (next < order.length && cost[next] <= dual[c] + EPS) {
       int i = order[next];
       room = status[i] == Status.CLOSED ? room : Math.min(room, slack[i]);
       next = skip(c, next + 1);
     }
-    double step = room;
-    if (next < order.length) {
-      step = Math.min(room, costs.cost(order[next], c) - dual[c]);
-    }
-    if (!(step > EPS)) {
+    double step = next < order.length ? Math.min(room, cost[next] - dual[c]) : room;
+    blocked[c] = !(step > EPS);
+    if (blocked[c]) {
       return false;
     }
     for (int k = level[c]; k < next; k++) {

@@ -1,8 +1,11 @@
 package org.coatrun.routing.siting;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /** Good covers by opening, closing and swapping options as long as that saves something. */
 final class Improver {
@@ -15,48 +18,71 @@ final class Improver {
     this.evaluator = evaluator;
   }
 
-  /** The best cover met from {@code start} on, using only these options; empty without any. */
-  Optional<Evaluator.Valued> improve(BitSet start, List<Integer> options) {
+  /** A cover by opening one of these options after the other; empty without any. */
+  Optional<Evaluator.Valued> grow(List<Integer> options) {
+    return from(options, best -> larger(best, options), open -> 0);
+  }
+
+  /**
+   * The best cover met by opening, closing and swapping these options; empty without any.
+   *
+   * @param least for a set of options, what covers by all of it count for at least
+   */
+  Optional<Evaluator.Valued> improve(List<Integer> options, ToDoubleFunction<BitSet> least) {
+    return from(options, best -> neighbours(best, options), least);
+  }
+
+  private Optional<Evaluator.Valued> from(
+      List<Integer> options,
+      Function<Evaluator.Valued, List<BitSet>> next,
+      ToDoubleFunction<BitSet> least) {
     if (options.isEmpty()) {
       return Optional.empty();
     }
-    Evaluator.Valued best = evaluator.value(start, false);
+    Evaluator.Valued best = evaluator.value(new BitSet(), false);
     boolean better = true;
     while (better) {
-      Evaluator.Valued next = bestNeighbour(best, options);
-      better = next.objective() < best.objective() - SAME * Math.max(1, best.objective());
-      best = better ? next : best;
+      double before = best.objective();
+      for (BitSet open : next.apply(best)) {
+        best = least.applyAsDouble(open) < best.objective() ? cheaper(best, open) : best;
+      }
+      better = best.objective() < before - SAME * Math.max(1, before);
     }
     return Optional.of(best);
   }
 
-  private Evaluator.Valued bestNeighbour(Evaluator.Valued from, List<Integer> options) {
-    var open = new BitSet();
-    from.cover().options().forEach(open::set);
-    Evaluator.Valued best = from;
-    for (int add : options) {
-      if (!open.get(add)) {
-        best = tried(best, open, add, -1);
-        for (int drop : from.cover().options()) {
-          best = tried(best, open, add, drop);
-        }
-      }
-    }
-    for (int drop : from.cover().options()) {
-      best = tried(best, open, -1, drop);
-    }
-    return best;
+  private Evaluator.Valued cheaper(Evaluator.Valued best, BitSet open) {
+    Evaluator.Valued value = evaluator.value(open, false);
+    return value.objective() < best.objective() ? value : best;
   }
 
-  private Evaluator.Valued tried(Evaluator.Valued best, BitSet open, int add, int drop) {
-    var changed = (BitSet) open.clone();
+  private static List<BitSet> larger(Evaluator.Valued from, List<Integer> options) {
+    return options.stream()
+        .filter(add -> !from.cover().options().contains(add))
+        .map(add -> changed(from, add, -1))
+        .toList();
+  }
+
+  private static List<BitSet> neighbours(Evaluator.Valued from, List<Integer> options) {
+    var all = new ArrayList<>(larger(from, options));
+    for (int drop : from.cover().options()) {
+      all.add(changed(from, -1, drop));
+      options.stream()
+          .filter(add -> !from.cover().options().contains(add))
+          .forEach(add -> all.add(changed(from, add, drop)));
+    }
+    return all;
+  }
+
+  private static BitSet changed(Evaluator.Valued from, int add, int drop) {
+    var open = new BitSet();
+    from.cover().options().forEach(open::set);
     if (add >= 0) {
-      changed.set(add);
+      open.set(add);
     }
     if (drop >= 0) {
-      changed.clear(drop);
+      open.clear(drop);
     }
-    Evaluator.Valued value = evaluator.value(changed, false);
-    return value.objective() < best.objective() ? value : best;
+    return open;
   }
 }

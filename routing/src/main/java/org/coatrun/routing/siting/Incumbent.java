@@ -5,10 +5,22 @@ final class Incumbent {
 
   private static final double SAME = 1e-9;
 
+  private final Interest interest;
   private Evaluator.Valued best;
 
-  Incumbent(Evaluator.Valued first) {
+  Incumbent(Evaluator.Valued first, Interest interest) {
     best = first;
+    this.interest = interest;
+  }
+
+  /**
+   * Which covers are worth looking for.
+   *
+   * @param below covers that count for no less are of no interest
+   * @param saving nor are those that save less than this part of the best one's worth
+   */
+  record Interest(double below, double saving) {
+    static final Interest ALL = new Interest(Double.POSITIVE_INFINITY, SAME);
   }
 
   Evaluator.Valued best() {
@@ -22,9 +34,10 @@ final class Incumbent {
     }
   }
 
-  /** A part whose bound is not below this holds nothing better, up to rounding. */
+  /** A part whose bound is not below this holds nothing of interest, up to rounding. */
   double cutoff() {
-    return best.objective() - noise(best.objective());
+    double saved = interest.saving * Math.max(1, Math.abs(best.objective()));
+    return Math.min(best.objective() - saved, interest.below);
   }
 
   /** Differences below this are rounding. */

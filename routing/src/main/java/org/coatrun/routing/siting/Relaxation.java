@@ -1,14 +1,23 @@
 package org.coatrun.routing.siting;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The problem with "each cell once" priced instead of forced: it falls apart into options, and each
  * option into outlets, so that its exact minimum is a sum.
+ *
+ * <p>Most of a search is spent here; hence the plain arrays.
  */
 final class Relaxation {
 
   private final CoverProblem problem;
+
+  /** For each floor and outlet, what the hose alone costs each cell's material, or infinity. */
+  private final double[][][] hoseCost;
+
+  /** For each floor and outlet, the farthest cell to which any hose leads, in metres. */
+  private final double[][] farthest;
 
   /** Prices for each floor and cell. */
   static double[][] zeroPrices(CoverProblem problem) {
@@ -17,55 +26,145 @@ final class Relaxation {
 
   Relaxation(CoverProblem problem) {
     this.problem = problem;
-  }
-
-  /** What opening the option is worth at these prices: its cost less what its cells pay. */
-  double value(CoverOption option, double[][] price) {
-    double sum = option.fixed();
     List<CoverFloor> floors = problem.floors();
-    for (int f = 0; f < floors.size(); f++) {
-      if (option.serves(f)) {
-        double all = 0;
-        for (int o = 0; o < option.outletCost()[f].length; o++) {
-          all += Math.min(0, outlet(option, f, o, price[f], null));
-        }
-        sum += floors.get(f).times() * all;
+    hoseCost = new double[floors.size()][][];
+    farthest = new double[floors.size()][];
+    for (int f = 0; f < hoseCost.length; f++) {
+      prepare(f, floors.get(f));
+    }
+  }
+
+  private void prepare(int f, CoverFloor floor) {
+    hoseCost[f] = new double[floor.hose().length][floor.cells()];
+    farthest[f] = new double[floor.hose().length];
+    for (int o = 0; o < floor.hose().length; o++) {
+      for (int c = 0; c < floor.cells(); c++) {
+        double hose = floor.hose()[o][c];
+        boolean leads = Double.isFinite(hose);
+        hoseCost[f][o][c] = leads ? floor.weight()[c] * hose : Double.POSITIVE_INFINITY;
+        farthest[f][o] = leads ? Math.max(farthest[f][o], hose) : farthest[f][o];
       }
+    }
+  }
+
+  /** The outlets that each option can have, by option and floor. */
+  int[][][] allOutlets() {
+    return problem.options().stream().map(this::outlets).toArray(int[][][]::new);
+  }
+
+  private int[][] outlets(CoverOption option) {
+    var outlets = new int[hoseCost.length][];
+    for (int f = 0; f < outlets.length; f++) {
+      double[] cost = option.serves(f) ? option.outletCost()[f] : new double[0];
+      outlets[f] = IntStream.range(0, cost.length).filter(o -> Double.isFinite(cost[o])).toArray();
+    }
+    return outlets;
+  }
+
+  /**
+   * By floor, what setting up each of these outlets of an option is worth at these prices: its cost
+   * less what its cells pay.
+   */
+  double[][] outletValues(CoverOption option, int[][] outlets, double[][] price) {
+    var value = new double[outlets.length][];
+    for (int f = 0; f < outlets.length; f++) {
+      value[f] = new double[outlets[f].length];
+      if (value[f].length > 0) {
+        double[] left = left(option, f, price[f]);
+        for (int k = 0; k < value[f].length; k++) {
+          int o = outlets[f][k];
+          value[f][k] = option.outletCost()[f][o] + paid(f, o, left, most(option, f));
+        }
+      }
+    }
+    return value;
+  }
+
+  /** What opening the option is worth, its outlets at these values. */
+  double value(CoverOption option, double[][] outletValues) {
+    double sum = option.fixed();
+    for (int f = 0; f < outletValues.length; f++) {
+      double all = 0;
+      for (double value : outletValues[f]) {
+        all += Math.min(0, value);
+      }
+      sum += problem.floors().get(f).times() * all;
     }
     return sum;
   }
 
-  /** Counts, for each cell, the outlets of this option that would serve it at these prices. */
-  void count(CoverOption option, double[][] price, int[][] served) {
-    for (int f = 0; f < problem.floors().size(); f++) {
-      for (int o = 0; option.serves(f) && o < option.outletCost()[f].length; o++) {
-        if (outlet(option, f, o, price[f], null) < 0) {
-          outlet(option, f, o, price[f], served[f]);
+  /** Counts, for each cell, the outlets worth setting up that would serve it at these prices. */
+  void count(
+      CoverOption option,
+      int[][] outlets,
+      double[][] outletValues,
+      double[][] price,
+      int[][] served) {
+    for (int f = 0; f < outlets.length; f++) {
+      double[] left = left(option, f, price[f]);
+      for (int k = 0; k < outlets[f].length; k++) {
+        if (outletValues[f][k] < 0) {
+          serve(option, f, outlets[f][k], left, served[f]);
         }
       }
     }
   }
 
-  private double outlet(CoverOption option, int f, int o, double[] price, int[] served) {
-    double sum = option.outletCost()[f][o];
-    if (Double.isInfinite(sum)) {
-      return 0;
-    }
-    double[] hose = problem.floors().get(f).hose()[o];
-    double[] weight = problem.floors().get(f).weight();
+  /** What each cell still pays for hose on the floor, after the hose up to there. */
+  private double[] left(CoverOption option, int f, double[] price) {
     double before = option.before()[f];
-    double most = problem.limit() + CoverProblem.NOISE - before;
-    for (int c = 0; c < hose.length; c++) {
-      if (hose[c] <= most) {
-        double net = weight[c] * (before + hose[c]) - price[c];
-        if (net < 0) {
-          sum += net;
-          if (served != null) {
-            served[c]++;
-          }
-        }
+    double[] weight = problem.floors().get(f).weight();
+    double[] left = new double[price.length];
+    for (int c = 0; c < left.length; c++) {
+      left[c] = price[c] - weight[c] * before;
+    }
+    return left;
+  }
+
+  private double paid(int f, int o, double[] left, double most) {
+    return farthest[f][o] <= most ? near(f, o, left) : within(f, o, left, most);
+  }
+
+  /** What cells pay for an outlet that reaches all of them. */
+  private double near(int f, int o, double[] left) {
+    double[] cost = hoseCost[f][o];
+    double sum = 0;
+    for (int c = 0; c < cost.length; c++) {
+      double net = cost[c] - left[c];
+      if (net < 0) {
+        sum += net;
       }
     }
     return sum;
+  }
+
+  /** The same where some lie farther than hose may be long. */
+  private double within(int f, int o, double[] left, double most) {
+    double[] cost = hoseCost[f][o];
+    double[] hose = problem.floors().get(f).hose()[o];
+    double sum = 0;
+    for (int c = 0; c < cost.length; c++) {
+      double net = cost[c] - left[c];
+      if (net < 0 && hose[c] <= most) {
+        sum += net;
+      }
+    }
+    return sum;
+  }
+
+  private void serve(CoverOption option, int f, int o, double[] left, int[] served) {
+    double[] cost = hoseCost[f][o];
+    double[] hose = problem.floors().get(f).hose()[o];
+    double most = most(option, f);
+    for (int c = 0; c < cost.length; c++) {
+      if (cost[c] < left[c] && hose[c] <= most) {
+        served[c]++;
+      }
+    }
+  }
+
+  /** The longest hose on the floor that the limit leaves. */
+  private double most(CoverOption option, int f) {
+    return problem.limit() + CoverProblem.NOISE - option.before()[f];
   }
 }

@@ -1,85 +1,78 @@
 package org.coatrun.routing.siting;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.coatrun.routing.siting.Incumbent.Interest;
 
 /** The best machine spots, each taken alone. */
 public final class SpotRanking {
 
-  private SpotRanking() {}
+  /** A spot is compared by a cover that none from it undercuts by more than this part. */
+  private static final double SAVING = 1e-3;
+
+  private final SearchBasis basis;
+  private final CoverResult plan;
+  private final double penalty;
+
+  private SpotRanking(CoverProblem problem, CoverResult plan) {
+    this.plan = plan;
+    basis = SearchBasis.of(problem);
+    penalty = problem.uncovered();
+  }
 
   /**
    * One spot taken alone.
    *
    * @param spot its index
-   * @param options indices of its options in the problem; the result's options count among these
    */
-  public record Alone(int spot, List<Integer> options, CoverResult result) {
+  public record Alone(int spot, CoverResult result) {
 
     double objective(double penalty) {
-      return result
-          .cover()
-          .map(c -> c.cost() + c.uncovered() * penalty)
-          .orElse(Double.POSITIVE_INFINITY);
+      Cover cover = result.cover().orElseThrow();
+      return cover.cost() + cover.uncovered() * penalty;
+    }
+
+    double bound(double penalty) {
+      return result.bound() + result.cover().orElseThrow().uncovered() * penalty;
     }
   }
 
   /**
-   * The {@code count} best spots, the best first. Spots are solved in the order of their bounds,
-   * until no other can be better than those kept, or three times as many were solved.
+   * The {@code count} best spots, the best first, each with a cover that is within a thousandth of
+   * the best one from there, and with its bound; spots that differ by less may change places.
    *
-   * @param used spots that are among the solved whatever their bounds: those of the plan
+   * @param plan the best cover of the problem; where it has one machine, its spot keeps it
    * @param mostNodes parts of each search that are looked at
    */
-  public static List<Alone> best(
-      CoverProblem problem, int count, List<Integer> used, int mostNodes) {
-    double[] bound = CoverSearch.spotBounds(problem);
-    List<Integer> order =
-        IntStream.range(0, bound.length)
-            .boxed()
-            .sorted(Comparator.comparingDouble(m -> bound[m]))
-            .toList();
-    double penalty = problem.uncovered();
-    var solved = new ArrayList<Alone>();
-    used.forEach(m -> solved.add(alone(problem, m, mostNodes)));
-    for (int m : order) {
-      if (used.contains(m)) {
-        continue;
-      }
-      boolean enough = solved.size() >= 3 * count;
-      if (enough || (solved.size() >= count && worstKept(solved, count, penalty) <= bound[m])) {
-        break;
-      }
-      solved.add(alone(problem, m, mostNodes));
-    }
-    solved.sort(
-        Comparator.comparingDouble((Alone a) -> a.objective(penalty))
-            .thenComparingInt(Alone::spot));
-    return List.copyOf(solved.subList(0, Math.min(count, solved.size())));
+  public static List<Alone> best(CoverProblem problem, int count, CoverResult plan, int mostNodes) {
+    return problem.options().isEmpty()
+        ? List.of()
+        : new SpotRanking(problem, plan).best(count, mostNodes);
   }
 
-  private static double worstKept(List<Alone> solved, int count, double penalty) {
-    double[] all = solved.stream().mapToDouble(a -> a.objective(penalty)).sorted().toArray();
-    return all[count - 1];
+  /** Spots are looked at roughly first, then well where the bound leaves hope: side by side. */
+  private List<Alone> best(int count, int mostNodes) {
+    int spots = basis.problem().machineCost().length;
+    List<Alone> rough =
+        IntStream.range(0, spots).parallel().mapToObj(m -> alone(m, Interest.ALL, 1)).toList();
+    double worst =
+        rough.stream().mapToDouble(this::objective).sorted().limit(count).max().orElse(0);
+    var interest = new Interest(worst, SAVING);
+    return rough.stream().filter(a -> a.bound(penalty) <= worst).toList().parallelStream()
+        .map(a -> alone(a.spot(), interest, mostNodes))
+        .sorted(Comparator.comparingDouble(this::objective).thenComparingInt(Alone::spot))
+        .limit(count)
+        .toList();
   }
 
-  private static Alone alone(CoverProblem problem, int m, int mostNodes) {
-    int[] options =
-        IntStream.range(0, problem.options().size())
-            .filter(j -> problem.options().get(j).machine() == m)
-            .toArray();
-    List<CoverOption> own =
-        Arrays.stream(options)
-            .mapToObj(j -> problem.options().get(j))
-            .map(o -> new CoverOption(0, o.fixed(), o.before(), o.outletCost()))
-            .toList();
-    var single =
-        new CoverProblem(
-            new double[] {problem.machineCost()[m]}, own, problem.floors(), problem.limit());
+  private double objective(Alone alone) {
+    return alone.objective(penalty);
+  }
+
+  private Alone alone(int spot, Interest interest, int mostNodes) {
+    boolean planned = plan.cover().map(c -> c.machines().equals(List.of(spot))).orElse(false);
     return new Alone(
-        m, Arrays.stream(options).boxed().toList(), CoverSearch.solve(single, 1, mostNodes));
+        spot, planned ? plan : CoverSearch.from(spot, basis, plan.price(), interest, mostNodes));
   }
 }

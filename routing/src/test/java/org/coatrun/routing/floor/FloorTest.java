@@ -141,6 +141,33 @@ class FloorTest {
     assertThat(rest).isPositive();
   }
 
+  @Test
+  void noiseAtTheEdgeOfAPlateMakesNoPlaceOfItsOwn() {
+    var cells = new ArrayList<Integer>();
+    for (double noise : new double[] {-1e-12, 0, 1e-12}) {
+      // On the plate's edge, and on the line between its second and third squares of 5 m.
+      WorkPlan plan =
+          gatherer(tower(1, SlabOpening.Kind.SHAFT))
+              .gather(
+                  List.of(
+                      piece("edge", new Vec3(noise, 0, 3), new Vec3(noise, 20, 3)),
+                      piece("inside", new Vec3(10 + noise, 0, 3), new Vec3(10 + noise, 20, 3))));
+      cells.add(plan.cells().size());
+    }
+    assertThat(cells).containsExactly(8, 8, 8);
+  }
+
+  @Test
+  void noPlaceOfWorkIsWiderThanTheWhipReaches() {
+    var work = new ArrayList<WorkPiece>();
+    for (double x = 0; x <= 20; x += 0.25) {
+      work.add(piece("m" + x, new Vec3(x, 0, 3), new Vec3(x, 20, 3)));
+    }
+    WorkPlan plan = gatherer(tower(1, SlabOpening.Kind.SHAFT)).gather(work);
+    // Four by four squares of 5 m; three of 20 ft would not reach over 20 m.
+    assertThat(plan.cells()).hasSize(16);
+  }
+
   /** Common practice: pole guns of 12 ft at most. */
   @Test
   void poleGunsReachTwelveFeetMoreThanTheyAreHeld() {

@@ -1,16 +1,30 @@
 package org.coatrun.routing.siting;
 
 import java.util.BitSet;
+import java.util.function.Predicate;
 
 /** The least cost by looking at every set of options and, on each floor, every set of outlets. */
 final class AllCovers {
 
   private final CoverProblem problem;
-  private final int mostMachines;
+  private final Predicate<BitSet> allowed;
+
+  private AllCovers(CoverProblem problem, Predicate<BitSet> allowed) {
+    this.problem = problem;
+    this.allowed = allowed;
+  }
 
   AllCovers(CoverProblem problem, int mostMachines) {
-    this.problem = problem;
-    this.mostMachines = mostMachines;
+    this(problem, machines -> machines.cardinality() <= mostMachines);
+  }
+
+  /** From one machine spot alone. */
+  static AllCovers from(int spot, CoverProblem problem) {
+    return new AllCovers(problem, machines -> machines.length() == 0 || isOnly(spot, machines));
+  }
+
+  private static boolean isOnly(int spot, BitSet machines) {
+    return machines.cardinality() == 1 && machines.get(spot);
   }
 
   /** Least cost with the penalty of uncovered cells. */
@@ -26,7 +40,7 @@ final class AllCovers {
           cost += problem.options().get(j).fixed();
         }
       }
-      if (machines.cardinality() <= mostMachines) {
+      if (allowed.test(machines)) {
         cost += machines.stream().mapToDouble(m -> problem.machineCost()[m]).sum();
         for (int f = 0; f < problem.floors().size(); f++) {
           cost += problem.floors().get(f).times() * floor(f, set);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.TreeSet;
@@ -57,6 +58,31 @@ class CoverSearchTest {
     CoverResult b = CoverSearch.solve(random(9, 16, 5, 40, 10), 2, 5000);
     assertThat(a.cover().orElseThrow().options()).isEqualTo(b.cover().orElseThrow().options());
     assertThat(a.nodes()).isEqualTo(b.nodes());
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2})
+  void spotsComparedAreWithinAThousandthOfTheBestFromEach(int mostMachines) {
+    for (long number = 0; number < 30; number++) {
+      CoverProblem problem = random(number, 4, 3, 6, 3);
+      String which = "problem " + number;
+      double[] sure = new double[3];
+      for (int m = 0; m < sure.length; m++) {
+        sure[m] = AllCovers.from(m, problem).objective();
+      }
+      CoverResult plan = CoverSearch.solve(problem, mostMachines, 10_000);
+      List<SpotRanking.Alone> best = SpotRanking.best(problem, 2, plan, 10_000);
+      double[] inOrder = Arrays.stream(sure).sorted().toArray();
+      for (int k = 0; k < best.size(); k++) {
+        double found = best.get(k).objective(problem.uncovered());
+        assertThat(found).as(which).isBetween(inOrder[k] - 1e-6, 1.001 * inOrder[k] + 1e-6);
+        assertThat(found).isGreaterThanOrEqualTo(sure[best.get(k).spot()] - 1e-6);
+        assertThat(best.get(k).bound(problem.uncovered()))
+            .as(which)
+            .isLessThanOrEqualTo(sure[best.get(k).spot()] + 1e-6);
+      }
+      assertThat(best).hasSize(2);
+    }
   }
 
   @Test
