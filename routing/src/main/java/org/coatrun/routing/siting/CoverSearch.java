@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -16,8 +17,8 @@ import java.util.stream.IntStream;
  */
 public final class CoverSearch {
 
-  private static final int ROOT_STEPS = 400;
-  private static final int NODE_STEPS = 60;
+  private static final int ROOT_STEPS = 150;
+  private static final int NODE_STEPS = 20;
 
   private final CoverProblem problem;
   private final Coverage coverage;
@@ -66,15 +67,22 @@ public final class CoverSearch {
    * of it.
    *
    * @param price to begin with
-   * @param mostNodes one for what these prices say at once
    */
   static CoverResult from(
       int spot, SearchBasis basis, double[][] price, Incumbent.Interest interest, int mostNodes) {
     var search = new CoverSearch(basis, interest, mostNodes);
     Node begin = search.begin(List.of(spot), price);
-    Node bounded = search.tightener.tightened(begin, 0);
-    search.queue.add(mostNodes == 1 ? bounded : search.refined(begin));
+    search.tightener.tightened(begin, 0); // for the cover that it offers
+    search.queue.add(search.refined(begin));
     return search.run();
+  }
+
+  /** What these prices say at once of one machine spot: some cover from it, and a bound. */
+  static Evaluator.Valued roughly(int spot, SearchBasis basis, double[][] price) {
+    var search = new CoverSearch(basis, Incumbent.Interest.ALL, 1);
+    Node bounded = search.tightener.tightened(search.begin(List.of(spot), price), 0);
+    Evaluator.Valued best = search.incumbent.best();
+    return new Evaluator.Valued(best.cover(), best.objective(), bounded.bound());
   }
 
   private CoverResult run() {
@@ -141,7 +149,10 @@ public final class CoverSearch {
     Node better = tightener.tightened(fresh, ROOT_STEPS);
     if (better.bound() < incumbent.cutoff()) {
       List<Integer> left = better.undropped();
-      improver.improve(left, bounder.least(better, coverage.of(left))).ifPresent(incumbent::offer);
+      ToDoubleFunction<BitSet> least = bounder.least(better, coverage.of(left));
+      improver
+          .improve(left, open -> least.applyAsDouble(open) < incumbent.cutoff())
+          .ifPresent(incumbent::offer);
       better = tightener.tightened(better, NODE_STEPS);
     }
     return better;

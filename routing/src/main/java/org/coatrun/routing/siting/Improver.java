@@ -5,7 +5,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
+import java.util.function.Predicate;
 
 /** Good covers by opening, closing and swapping options as long as that saves something. */
 final class Improver {
@@ -20,22 +20,22 @@ final class Improver {
 
   /** A cover by opening one of these options after the other; empty without any. */
   Optional<Evaluator.Valued> grow(List<Integer> options) {
-    return from(options, best -> larger(best, options), open -> 0);
+    return from(options, best -> larger(best, options), open -> true);
   }
 
   /**
    * The best cover met by opening, closing and swapping these options; empty without any.
    *
-   * @param least for a set of options, what covers by all of it count for at least
+   * @param hopeful whether covers by a set of options are worth looking at
    */
-  Optional<Evaluator.Valued> improve(List<Integer> options, ToDoubleFunction<BitSet> least) {
-    return from(options, best -> neighbours(best, options), least);
+  Optional<Evaluator.Valued> improve(List<Integer> options, Predicate<BitSet> hopeful) {
+    return from(options, best -> neighbours(best, options), hopeful);
   }
 
   private Optional<Evaluator.Valued> from(
       List<Integer> options,
       Function<Evaluator.Valued, List<BitSet>> next,
-      ToDoubleFunction<BitSet> least) {
+      Predicate<BitSet> hopeful) {
     if (options.isEmpty()) {
       return Optional.empty();
     }
@@ -44,7 +44,7 @@ final class Improver {
     while (better) {
       double before = best.objective();
       for (BitSet open : next.apply(best)) {
-        best = least.applyAsDouble(open) < best.objective() ? cheaper(best, open) : best;
+        best = hopeful.test(open) ? cheaper(best, open) : best;
       }
       better = best.objective() < before - SAME * Math.max(1, before);
     }

@@ -17,10 +17,10 @@ final class Incumbent {
    * Which covers are worth looking for.
    *
    * @param below covers that count for no less are of no interest
-   * @param saving nor are those that save less than this part of the best one's worth
+   * @param saving nor are those that save less than this part of the best one's cost
    */
   record Interest(double below, double saving) {
-    static final Interest ALL = new Interest(Double.POSITIVE_INFINITY, SAME);
+    static final Interest ALL = new Interest(Double.POSITIVE_INFINITY, 0);
   }
 
   Evaluator.Valued best() {
@@ -36,7 +36,7 @@ final class Incumbent {
 
   /** A part whose bound is not below this holds nothing of interest, up to rounding. */
   double cutoff() {
-    double saved = interest.saving * Math.max(1, Math.abs(best.objective()));
+    double saved = Math.max(noise(best.objective()), interest.saving * best.cover().cost());
     return Math.min(best.objective() - saved, interest.below);
   }
 

@@ -32,10 +32,6 @@ public final class SpotRanking {
       Cover cover = result.cover().orElseThrow();
       return cover.cost() + cover.uncovered() * penalty;
     }
-
-    double bound(double penalty) {
-      return result.bound() + result.cover().orElseThrow().uncovered() * penalty;
-    }
   }
 
   /**
@@ -54,13 +50,18 @@ public final class SpotRanking {
   /** Spots are looked at roughly first, then well where the bound leaves hope: side by side. */
   private List<Alone> best(int count, int mostNodes) {
     int spots = basis.problem().machineCost().length;
-    List<Alone> rough =
-        IntStream.range(0, spots).parallel().mapToObj(m -> alone(m, Interest.ALL, 1)).toList();
+    List<Evaluator.Valued> rough =
+        IntStream.range(0, spots)
+            .parallel()
+            .mapToObj(m -> CoverSearch.roughly(m, basis, plan.price()))
+            .toList();
     double worst =
-        rough.stream().mapToDouble(this::objective).sorted().limit(count).max().orElse(0);
+        rough.stream().mapToDouble(r -> r.objective()).sorted().limit(count).max().orElse(0);
     var interest = new Interest(worst, SAVING);
-    return rough.stream().filter(a -> a.bound(penalty) <= worst).toList().parallelStream()
-        .map(a -> alone(a.spot(), interest, mostNodes))
+    return IntStream.range(0, spots)
+        .filter(m -> rough.get(m).bound() <= worst + Incumbent.noise(worst))
+        .parallel()
+        .mapToObj(m -> alone(m, interest, mostNodes))
         .sorted(Comparator.comparingDouble(this::objective).thenComparingInt(Alone::spot))
         .limit(count)
         .toList();
