@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.OptionalLong;
 import org.coatrun.ifcimport.part21.StepRecord;
 import org.coatrun.ifcimport.part21.Value;
@@ -60,13 +59,13 @@ public final class Entity {
 
   /** Whether the schema's entity has this attribute at all. */
   public boolean has(String attribute) {
-    return type.position(attribute).isPresent();
+    return type.position(attribute) >= 0;
   }
 
   /** The value as written. */
   public Value value(String attribute) {
-    OptionalInt at = type.position(attribute);
-    return at.isPresent() ? record.value(at.getAsInt()) : OMITTED;
+    int at = type.position(attribute);
+    return at < 0 ? OMITTED : record.value(at);
   }
 
   /** The text, or empty. */

@@ -2,6 +2,7 @@ package org.coatrun.ifcimport.part21;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.coatrun.shared.finding.FileFinding;
 
 /** Where each record stands and what it is called; a record is known by its place in the order. */
@@ -12,7 +13,7 @@ final class RecordIndex {
 
   private static final int LONG_RECORD = 1 << 16;
   private static final int LONGEST_RECORD = 64 << 20;
-  private static final int FIRST_BYTES = 96;
+  private static final int FIRST_BYTES = 128;
   private static final int GONE = -1;
   private static final int HINT_SHIFT = 12;
   private static final int[] NOT_PLAIN = {};
@@ -107,12 +108,12 @@ final class RecordIndex {
     return chunks[c].names[number - firsts[c]];
   }
 
-  /** Whether a record's first parameter may be a text; it is not decoded. */
-  boolean mayBeginWith(int number, String text, ByteSource source) {
+  /** A record's first parameter where it is a short text in plain writing; it is not decoded. */
+  Optional<String> plainFirstText(int number, ByteSource source) {
     long from = position(number);
-    byte[] bytes = new byte[(int) Math.min(end(number) - from, FIRST_BYTES + text.length())];
+    byte[] bytes = new byte[(int) Math.min(end(number) - from, FIRST_BYTES)];
     source.read(from, bytes, 0, bytes.length);
-    return new RawText(text).mayBeFirst(bytes, plainHead(bytes));
+    return FirstText.of(bytes, plainHead(bytes));
   }
 
   /** Decodes a record. */

@@ -64,13 +64,12 @@ public final class StepFile implements AutoCloseable {
   }
 
   /**
-   * Whether a text, in upper or lower case, may be the first parameter of a record, blanks around
-   * it aside; the record is not decoded. Where this says no, it is not; it says yes also where it
-   * cannot tell.
+   * The first parameter of a record, blanks around it taken off, where it is a text in plain
+   * writing; empty where it is anything else. The record is not decoded.
    */
-  public boolean mayBeginWith(long id, String text) {
+  public Optional<String> plainFirstText(long id) {
     int number = opened.index().find(id);
-    return number >= 0 && opened.index().mayBeginWith(number, text, opened.source());
+    return number < 0 ? Optional.empty() : opened.index().plainFirstText(number, opened.source());
   }
 
   /** Whether there is a record with an id. */

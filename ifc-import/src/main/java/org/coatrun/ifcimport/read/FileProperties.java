@@ -46,6 +46,10 @@ final class FileProperties implements Properties {
 
   @Override
   public Optional<String> text(String name) {
+    return file.propertyNames().has(name) ? textOf(name) : Optional.empty();
+  }
+
+  private Optional<String> textOf(String name) {
     return sets().boxed().flatMap(s -> textIn(s, name).stream()).findFirst();
   }
 
@@ -82,11 +86,15 @@ final class FileProperties implements Properties {
       long id = item.asRef().orElseThrow(() -> set.broken("something is no property"));
       EntityType type =
           model.typeOf(id).orElseThrow(() -> set.broken("a property is missing or unknown"));
-      if (type.isA("IfcComplexProperty") || model.file().mayBeginWith(id, name)) {
+      if (type.isA("IfcComplexProperty") || mayBear(name, id)) {
         all.add(model.get(id));
       }
     }
     return all;
+  }
+
+  private boolean mayBear(String name, long property) {
+    return file.model().file().plainFirstText(property).map(name::equalsIgnoreCase).orElse(true);
   }
 
   private static Optional<String> valueOf(Entity p) {

@@ -21,6 +21,7 @@ final class SourceFile {
   private final String schemaName;
   private final Units units;
   private final FindingSink findings;
+  private final PropertyNames propertyNames;
   private final Relations relations;
   private final Materials materials;
   private final Shapes shapes;
@@ -35,6 +36,7 @@ final class SourceFile {
     this.model = new IfcModel(step, Schema.of(version));
     this.findings = new FindingSink(step);
     this.units = UnitReader.read(model);
+    this.propertyNames = new PropertyNames(model, workers);
     this.relations = new Relations(model, findings, workers);
     this.materials = new Materials(model, units.length(), findings);
     this.shapes = new Shapes(model, units, origin);
@@ -132,6 +134,10 @@ final class SourceFile {
 
   FindingSink findings() {
     return findings;
+  }
+
+  PropertyNames propertyNames() {
+    return propertyNames;
   }
 
   Relations relations() {

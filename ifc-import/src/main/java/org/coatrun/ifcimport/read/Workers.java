@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
+import java.util.function.LongConsumer;
 import java.util.function.LongFunction;
 import java.util.function.Supplier;
 import java.util.stream.LongStream;
@@ -11,6 +12,8 @@ import java.util.stream.Stream;
 
 /** The threads that read a building. What comes out never depends on how many they are. */
 final class Workers implements AutoCloseable {
+
+  private static final int FEW = 256;
 
   /** Null where there is but the caller's own thread. */
   private final ForkJoinPool pool;
@@ -21,12 +24,21 @@ final class Workers implements AutoCloseable {
 
   /** What each number comes to, in the order of the numbers; null results are passed over. */
   <T> List<T> map(long[] ids, LongFunction<T> work) {
-    if (pool == null || ids.length < 256) {
+    if (pool == null || ids.length < FEW) {
       return LongStream.of(ids).mapToObj(work).filter(Objects::nonNull).toList();
     }
     return pool.submit(
             () -> LongStream.of(ids).parallel().mapToObj(work).filter(Objects::nonNull).toList())
         .join();
+  }
+
+  /** Does something with each number, in no order. */
+  void each(long[] ids, LongConsumer work) {
+    if (pool == null || ids.length < FEW) {
+      LongStream.of(ids).forEach(work);
+    } else {
+      pool.submit(() -> LongStream.of(ids).parallel().forEach(work)).join();
+    }
   }
 
   /** Does things that know nothing of each other side by side, and returns when all are done. */

@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -43,10 +42,9 @@ public final class EntityType {
     return attributes;
   }
 
-  /** Where the attribute stands, from 0; empty where this schema's entity does not have it. */
-  public OptionalInt position(String attribute) {
-    Integer at = positions.get(attribute);
-    return at == null ? OptionalInt.empty() : OptionalInt.of(at);
+  /** Where the attribute stands, from 0; −1 where this schema's entity does not have it. */
+  public int position(String attribute) {
+    return positions.getOrDefault(attribute, -1);
   }
 
   /** Whether this is the named entity or a subtype of it. */
