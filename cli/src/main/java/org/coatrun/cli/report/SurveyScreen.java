@@ -27,11 +27,13 @@ public final class SurveyScreen {
 
   private final PrintWriter out;
   private final Building building;
+  private final List<Member> steel;
   private final UnitSystem units;
 
   private SurveyScreen(PrintWriter out, Building building, UnitSystem units) {
     this.out = out;
     this.building = building;
+    this.steel = building.members().stream().filter(m -> m.classification().isSteel()).toList();
     this.units = units;
   }
 
@@ -70,8 +72,9 @@ public final class SurveyScreen {
   }
 
   private void storeys() {
-    Map<Optional<ElementId>, List<Member>> members = onStorey(building.members());
-    Map<Optional<ElementId>, List<Deck>> decks = onStorey(building.decks());
+    Map<Optional<ElementId>, Integer> members = countOnStorey(building.members());
+    Map<Optional<ElementId>, Integer> ofSteel = countOnStorey(steel);
+    Map<Optional<ElementId>, Integer> decks = countOnStorey(building.decks());
     TextTable table =
         new TextTable(
             1,
@@ -96,13 +99,12 @@ public final class SurveyScreen {
     }
     for (Optional<Storey> storey : rows) {
       Optional<ElementId> id = storey.map(Storey::id);
-      List<Member> here = members.getOrDefault(id, List.of());
       table.row(
           storey.map(Storey::name).orElse("(no storey)"),
           storey.map(s -> units.showFinely(s.elevation())).orElse(""),
-          Integer.toString(here.size()),
-          Long.toString(here.stream().filter(m -> m.classification().isSteel()).count()),
-          Integer.toString(decks.getOrDefault(id, List.of()).size()),
+          Integer.toString(members.getOrDefault(id, 0)),
+          Integer.toString(ofSteel.getOrDefault(id, 0)),
+          Integer.toString(decks.getOrDefault(id, 0)),
           Integer.toString(slabs.getOrDefault(id, 0)),
           Integer.toString(walls.getOrDefault(id, 0)),
           Integer.toString(spaces.getOrDefault(id, 0)));
@@ -119,8 +121,6 @@ public final class SurveyScreen {
   }
 
   private void sections() {
-    List<Member> steel =
-        building.members().stream().filter(m -> m.classification().isSteel()).toList();
     TextTable table = new TextTable(2, "Section of steel", "Role", "Members");
     tally(steel, m -> new Kind(m.section().name(), m.role()), Kind::inOrder)
         .forEach(
@@ -172,11 +172,6 @@ public final class SurveyScreen {
     out.println(gaps.isEmpty() ? "Lacks for this job: nothing" : "Lacks for this job:");
     gaps.forEach(gap -> out.println("  - " + gap));
     out.println();
-  }
-
-  private static <E extends Element> Map<Optional<ElementId>, List<E>> onStorey(
-      Collection<E> elements) {
-    return elements.stream().collect(Collectors.groupingBy(e -> e.identity().storey()));
   }
 
   private static Map<Optional<ElementId>, Integer> countOnStorey(

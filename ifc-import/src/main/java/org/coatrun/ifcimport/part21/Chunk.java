@@ -5,19 +5,27 @@ import java.util.EnumMap;
 import java.util.Map;
 import org.coatrun.shared.finding.FileFinding;
 
-/** What the scanner found in one piece of the file: plain arrays, a few bytes a record. */
+/** What the scanner found in one piece of the file: plain arrays, eight bytes a record or a few more. */
 final class Chunk implements StatementSink {
 
   /** A piece of a model never holds that many statements that are no records. */
   static final int MOST_OTHERS = 100_000;
 
+  private static final int LIKELY_LENGTH = 40;
+  private static final double MUCH_USED = 0.7;
+
   final long begin;
   final long until;
 
   int count;
-  long[] ids = {};
   int[] offsets = {};
   int[] names = {};
+
+  /** Null as long as each id is one more than the last: then the first tells all. */
+  private long[] ids;
+
+  private long firstId;
+  private boolean ascending;
 
   long[] others = new long[8];
   int otherCount;
@@ -76,10 +84,11 @@ final class Chunk implements StatementSink {
 
   /** Scans from the beginning of a statement on; what was found before is forgotten. */
   void scan(StatementScanner scanner, long from) {
-    int likely = (int) Math.min(1 << 20, (until - begin) / 40 + 8);
-    ids = new long[likely];
+    int likely = (int) Math.min(1 << 20, (until - begin) / LIKELY_LENGTH + 8);
     offsets = new int[likely];
     names = new int[likely];
+    ids = null;
+    ascending = true;
     count = 0;
     otherCount = 0;
     tooManyOthers = false;
@@ -88,27 +97,60 @@ final class Chunk implements StatementSink {
     first = from;
     next = scanner.scan(from, until, this);
     open = scanner.open();
-    ids = Arrays.copyOf(ids, count);
-    offsets = Arrays.copyOf(offsets, count);
-    names = Arrays.copyOf(names, count);
+    if (count < offsets.length * MUCH_USED) {
+      resize(count);
+    }
+  }
+
+  private void resize(int size) {
+    offsets = Arrays.copyOf(offsets, size);
+    names = Arrays.copyOf(names, size);
+    ids = ids == null ? null : Arrays.copyOf(ids, size);
   }
 
   long position(int i) {
     return begin + offsets[i];
   }
 
+  long id(int i) {
+    return ids == null ? firstId + i : ids[i];
+  }
+
+  /** Whether each id is above the one before it. */
+  boolean isAscending() {
+    return ascending;
+  }
+
+  /** Which record has an id, -1 where none has; only of ascending ones. */
+  int find(long id) {
+    if (ids != null) {
+      return Math.max(-1, Arrays.binarySearch(ids, 0, count, id));
+    }
+    return id >= firstId && id - firstId < count ? (int) (id - firstId) : -1;
+  }
+
   @Override
   public void record(long position, long id, int name) {
-    if (count == ids.length) {
-      int larger = count + (count >> 1) + 8;
-      ids = Arrays.copyOf(ids, larger);
-      offsets = Arrays.copyOf(offsets, larger);
-      names = Arrays.copyOf(names, larger);
+    if (count == offsets.length) {
+      resize(count + (count >> 1) + 8);
     }
     complex |= name == NameTable.COMPLEX;
-    ids[count] = id;
+    keep(id);
     offsets[count] = (int) (position - begin);
     names[count++] = name;
+  }
+
+  private void keep(long id) {
+    if (count == 0) {
+      firstId = id;
+    } else if (ids == null && id != firstId + count) {
+      ids = new long[offsets.length];
+      Arrays.setAll(ids, i -> firstId + i);
+    }
+    if (ids != null) {
+      ids[count] = id;
+      ascending &= id > ids[count - 1];
+    }
   }
 
   @Override

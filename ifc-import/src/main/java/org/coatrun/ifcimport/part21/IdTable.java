@@ -2,8 +2,8 @@ package org.coatrun.ifcimport.part21;
 
 import java.util.SplittableRandom;
 
-/** From an id to a record's number: a plain array where ids lie close, else a hash table. */
-final class IdTable {
+/** Ids in any order: a plain array where ids lie close, else a hash table. */
+final class IdTable implements Ids {
 
   /** Told of a record whose id an earlier one carries. */
   interface Duplicates {
@@ -30,7 +30,7 @@ final class IdTable {
     long largest = -1;
     for (Chunk c : index.chunks()) {
       for (int i = 0; i < c.count; i++) {
-        largest = Math.max(largest, c.ids[i]);
+        largest = Math.max(largest, c.id(i));
       }
     }
     boolean direct = largest < 4L * index.size() + 1024;
@@ -50,7 +50,7 @@ final class IdTable {
     for (int k = 0; k < chunks.length; k++) {
       Chunk c = chunks[k];
       for (int i = 0; i < c.count; i++) {
-        int slot = slot(c.ids[i]);
+        int slot = slot(c.id(i));
         int number = index.first(k) + i;
         if (slots[slot] == 0) {
           slots[slot] = number + 1;
@@ -61,7 +61,8 @@ final class IdTable {
     }
   }
 
-  int find(long id) {
+  @Override
+  public int find(long id) {
     if (id < 0 || (direct && id >= slots.length)) {
       return -1;
     }

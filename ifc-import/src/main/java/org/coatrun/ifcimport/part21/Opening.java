@@ -2,6 +2,7 @@ package org.coatrun.ifcimport.part21;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.ForkJoinPool;
 import org.coatrun.shared.finding.FileFinding;
 
 /** Opens a file: finds the exchange structure, indexes it, judges whether it is whole. */
@@ -52,6 +53,7 @@ final class Opening {
     if (index.count() == 0) {
       log.add(FileFinding.NO_RECORDS, FindingLog.NOWHERE, 0, "the file holds no records");
     }
+    ForkJoinPool.commonPool().execute(index::group); // soon asked for
     return new Opened(name, source, header, index, names, lines, log);
   }
 

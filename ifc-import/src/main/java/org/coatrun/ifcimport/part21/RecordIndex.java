@@ -27,7 +27,7 @@ final class RecordIndex {
   /** The chunk of each 4096th record: where the search for a record's chunk begins. */
   private final int[] hints;
 
-  private final IdTable byId;
+  private final Ids byId;
   private final List<Integer> duplicates = new ArrayList<>();
   private int duplicateCount;
   private int[] groupStarts;
@@ -46,7 +46,7 @@ final class RecordIndex {
     for (int i = 1; i < hints.length; i++) {
       hints[i] = chunkFrom(hints[i - 1], i << HINT_SHIFT);
     }
-    byId = IdTable.of(this, this::duplicate);
+    byId = AscendingIds.areIn(this.chunks) ? new AscendingIds(this) : IdTable.of(this, this::duplicate);
   }
 
   private void duplicate(int earlier, int later) {
@@ -88,7 +88,7 @@ final class RecordIndex {
 
   long id(int number) {
     int c = chunkOf(number);
-    return chunks[c].ids[number - firsts[c]];
+    return chunks[c].id(number - firsts[c]);
   }
 
   long position(int number) {
@@ -113,7 +113,8 @@ final class RecordIndex {
     long from = position(number);
     byte[] bytes = new byte[(int) Math.min(end(number) - from, FIRST_BYTES)];
     source.read(from, bytes, 0, bytes.length);
-    return FirstText.of(bytes, plainHead(bytes));
+    FirstText text = FirstText.of(bytes, bytes.length, plainHead(bytes, bytes.length));
+    return text.isFound() ? Optional.of(text.in(bytes)) : Optional.empty();
   }
 
   /** Decodes a record. */
@@ -133,27 +134,27 @@ final class RecordIndex {
     }
     byte[] bytes = new byte[(int) length];
     source.read(from, bytes, 0, bytes.length);
-    int open = chunk.names[inside] > NameTable.COMPLEX ? plainHead(bytes) : -1;
+    int open = chunk.names[inside] > NameTable.COMPLEX ? plainHead(bytes, bytes.length) : -1;
     int[] starts = open < 0 ? NOT_PLAIN : PlainRecord.starts(bytes, open);
     return starts.length == 0
-        ? RecordParser.afterHead(bytes, faults).record(chunk.ids[inside])
-        : StepRecord.plain(chunk.ids[inside], nameTable.name(chunk.names[inside]), bytes, starts);
+        ? RecordParser.afterHead(bytes, faults).record(chunk.id(inside))
+        : StepRecord.plain(chunk.id(inside), nameTable.name(chunk.names[inside]), bytes, starts);
   }
 
   /** The place of the parenthesis in {@code #1=NAME(}; -1 where the head has another form. */
-  private static int plainHead(byte[] bytes) {
+  static int plainHead(byte[] bytes, int length) {
     int i = 1;
-    while (i < bytes.length && Ascii.isDigit(bytes[i])) {
+    while (i < length && Ascii.isDigit(bytes[i])) {
       i++;
     }
-    if (i + 1 >= bytes.length || bytes[i] != '=' || !Ascii.isNameStart(bytes[i + 1])) {
+    if (i + 1 >= length || bytes[i] != '=' || !Ascii.isNameStart(bytes[i + 1])) {
       return -1;
     }
     i++;
-    while (i < bytes.length && Ascii.isName(bytes[i])) {
+    while (i < length && Ascii.isName(bytes[i])) {
       i++;
     }
-    return i < bytes.length && bytes[i] == '(' ? i : -1;
+    return i < length && bytes[i] == '(' ? i : -1;
   }
 
   /** Gives a complex instance its name. */
@@ -188,7 +189,7 @@ final class RecordIndex {
     for (int i = 0; i < ids.length; i++) {
       int number = grouped[from + i]; // ascending, so that the chunks come in order
       c = chunkFrom(Math.max(c, hints[number >> HINT_SHIFT]), number);
-      ids[i] = chunks[c].ids[number - firsts[c]];
+      ids[i] = chunks[c].id(number - firsts[c]);
     }
     return ids;
   }
@@ -206,8 +207,8 @@ final class RecordIndex {
     return i;
   }
 
-  /** Counting sort by name. */
-  private synchronized void group() {
+  /** Sorts the records by name, once, by counting; from then on none may be given another name. */
+  synchronized void group() {
     if (grouped != null) {
       return;
     }

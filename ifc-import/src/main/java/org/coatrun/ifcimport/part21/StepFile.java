@@ -4,8 +4,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.LongConsumer;
 import org.coatrun.shared.finding.Finding;
 
 /**
@@ -70,6 +72,16 @@ public final class StepFile implements AutoCloseable {
   public Optional<String> plainFirstText(long id) {
     int number = opened.index().find(id);
     return number < 0 ? Optional.empty() : opened.index().plainFirstText(number, opened.source());
+  }
+
+  /**
+   * The first parameters of records as {@link #plainFirstText} gives them, but in upper case and
+   * each once.
+   *
+   * @param others takes the ids of the records for which that gives nothing
+   */
+  public Set<String> plainFirstTexts(long[] ids, LongConsumer others) {
+    return new FirstTexts(opened.index(), opened.source()).of(ids, others);
   }
 
   /** Whether there is a record with an id. */

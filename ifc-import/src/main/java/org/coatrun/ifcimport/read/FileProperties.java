@@ -147,7 +147,11 @@ final class FileProperties implements Properties {
 
   /** Whether there is more than one set of quantities, so that they could contradict each other. */
   boolean hasSeveralQuantitySets() {
-    return own().filter(set -> file.model().isA(set, "IfcElementQuantity")).limit(2).count() > 1;
+    int sets = 0;
+    for (long set : file.relations().propertiesOf.all(element)) {
+      sets += file.model().isA(set, "IfcElementQuantity") ? 1 : 0;
+    }
+    return sets > 1;
   }
 
   private static boolean contradict(List<Double> all) {

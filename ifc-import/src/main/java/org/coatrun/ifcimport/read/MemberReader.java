@@ -1,12 +1,14 @@
 package org.coatrun.ifcimport.read;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.coatrun.ifcimport.entity.BrokenRecordException;
 import org.coatrun.ifcimport.entity.Entity;
 import org.coatrun.ifcimport.recognise.Candidates;
@@ -15,6 +17,7 @@ import org.coatrun.ifcimport.recognise.Description;
 import org.coatrun.ifcimport.recognise.Roles;
 import org.coatrun.ifcimport.recognise.SectionNames;
 import org.coatrun.ifcimport.recognise.Substances;
+import org.coatrun.ifcimport.schema.EntityType;
 import org.coatrun.shared.finding.ModelFinding;
 import org.coatrun.shared.model.Body;
 import org.coatrun.shared.model.Classification;
@@ -62,6 +65,9 @@ final class MemberReader {
   private final Workers workers;
   private final Queue<Deck> decks = new ConcurrentLinkedQueue<>();
 
+  /** How many of each kind show no sign of structural steel. */
+  private final Map<String, Integer> passedOver = new ConcurrentHashMap<>();
+
   MemberReader(SourceFile file, Describer describer, Workers workers) {
     this.file = file;
     this.describer = describer;
@@ -69,36 +75,38 @@ final class MemberReader {
   }
 
   List<Member> read() {
-    var members = new ArrayList<Member>();
-    members.addAll(workers.map(ids(ALWAYS), this::always));
-    for (String kind : SOMETIMES) {
-      long[] ids = file.model().idsOf(kind);
-      long[] own = LongStream.of(ids).filter(id -> isOwnKind(id, kind)).toArray();
-      List<Member> steel = workers.map(own, this::sometimes);
-      members.addAll(steel);
-      if (steel.size() < own.length) {
-        file.findings()
-            .add(
-                ModelFinding.NOT_LOOKED_AT,
-                0,
-                "",
-                (own.length - steel.size()) + " × " + kind + " show no sign of structural steel.");
-      }
-    }
-    members.sort(Comparator.comparing(Member::id));
+    List<Member> members = workers.map(candidates(), this::member);
+    passedOver.forEach(
+        (kind, count) ->
+            file.findings()
+                .add(
+                    ModelFinding.NOT_LOOKED_AT,
+                    0,
+                    "",
+                    count + " × " + kind + " show no sign of structural steel."));
     return members;
   }
 
-  /** In the older schema a mechanical fastener is a fastener: count it under its own name only. */
-  private boolean isOwnKind(long id, String kind) {
-    return !kind.equals("IfcFastener") || !file.model().isA(id, "IfcMechanicalFastener");
+  /** Each once, ascending: in the older schema a mechanical fastener is a fastener too. */
+  private long[] candidates() {
+    return Stream.concat(ALWAYS.stream(), SOMETIMES.stream())
+        .flatMapToLong(kind -> LongStream.of(file.model().idsOf(kind)))
+        .sorted()
+        .distinct()
+        .toArray();
   }
 
-  private long[] ids(List<String> kinds) {
-    return kinds.stream()
-        .flatMapToLong(k -> LongStream.of(file.model().idsOf(k)))
-        .sorted()
-        .toArray();
+  /** Null where the element is of a kind that counts only as structural steel, and is none. */
+  private Member member(long id) {
+    EntityType type = file.model().typeOf(id).orElseThrow();
+    if (ALWAYS.stream().anyMatch(type::isA)) {
+      return always(id);
+    }
+    Member steel = sometimes(id);
+    if (steel == null) {
+      passedOver.merge(type.name(), 1, Integer::sum);
+    }
+    return steel;
   }
 
   private Member always(long id) {

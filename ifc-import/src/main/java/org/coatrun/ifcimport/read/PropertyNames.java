@@ -1,14 +1,16 @@
 package org.coatrun.ifcimport.read;
 
-import java.util.Optional;
+import java.util.Arrays;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentSkipListSet;
 import java.util.function.Supplier;
+import java.util.stream.LongStream;
 import org.coatrun.ifcimport.entity.IfcModel;
 
 /** The names that the properties of a file bear: what none bears need not be looked for. */
 final class PropertyNames {
+
+  private static final int SLICE = 4096;
 
   private final Supplier<Set<String>> names;
 
@@ -23,15 +25,20 @@ final class PropertyNames {
   }
 
   private static Set<String> gather(IfcModel model, Workers workers) {
-    Set<String> written = ConcurrentHashMap.newKeySet();
-    workers.each(model.idsOf("IfcProperty"), id -> written.add(name(model, id)));
-    var names = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
-    names.addAll(written);
+    Set<String> names = new ConcurrentSkipListSet<>(String.CASE_INSENSITIVE_ORDER);
+    long[] ids = model.idsOf("IfcProperty");
+    int slices = (ids.length + SLICE - 1) / SLICE;
+    workers.each(
+        LongStream.range(0, slices).toArray(),
+        slice -> {
+          int from = (int) slice * SLICE;
+          long[] some = Arrays.copyOfRange(ids, from, Math.min(ids.length, from + SLICE));
+          names.addAll(model.file().plainFirstTexts(some, id -> names.add(decoded(model, id))));
+        });
     return names;
   }
 
-  private static String name(IfcModel model, long id) {
-    Optional<String> plain = model.file().plainFirstText(id);
-    return plain.orElseGet(() -> model.find(id).map(p -> p.text("Name").trim()).orElse(""));
+  private static String decoded(IfcModel model, long id) {
+    return model.find(id).map(p -> p.text("Name").trim()).orElse("");
   }
 }

@@ -34,7 +34,7 @@ final class Workers implements AutoCloseable {
 
   /** Does something with each number, in no order. */
   void each(long[] ids, LongConsumer work) {
-    if (pool == null || ids.length < FEW) {
+    if (pool == null) {
       LongStream.of(ids).forEach(work);
     } else {
       pool.submit(() -> LongStream.of(ids).parallel().forEach(work)).join();

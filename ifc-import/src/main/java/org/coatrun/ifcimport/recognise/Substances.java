@@ -34,14 +34,7 @@ public final class Substances {
     addClass(d, found);
     addProfile(d, found);
     Substance decided = decide(found);
-    List<Evidence> evidence =
-        found.stream()
-            .filter(f -> f.substance == decided)
-            .map(Found::evidence)
-            .distinct()
-            .sorted(Comparator.comparing(Evidence::source))
-            .toList();
-    return new Classification(decided, evidence);
+    return new Classification(decided, evidence(found, decided));
   }
 
   /** Whether the materials name steel and something else beside it that bears loads. */
@@ -54,13 +47,22 @@ public final class Substances {
 
   private record Found(Substance substance, Evidence evidence) {}
 
+  private static List<Evidence> evidence(List<Found> found, Substance decided) {
+    var evidence = new ArrayList<Evidence>();
+    for (Found f : found) {
+      if (f.substance == decided && !evidence.contains(f.evidence)) {
+        evidence.add(f.evidence);
+      }
+    }
+    evidence.sort(Comparator.comparing(Evidence::source));
+    return evidence;
+  }
+
   private static Substance decide(List<Found> found) {
-    boolean steelMaterial =
-        found.stream()
-            .anyMatch(
-                f -> f.substance == Substance.STEEL && f.evidence.source() == Source.MATERIAL);
-    if (steelMaterial) {
-      return Substance.STEEL;
+    for (Found f : found) {
+      if (f.substance == Substance.STEEL && f.evidence.source() == Source.MATERIAL) {
+        return Substance.STEEL;
+      }
     }
     return found.isEmpty() ? Substance.UNKNOWN : found.get(0).substance;
   }

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,7 +14,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads the text table of entities for one schema. */
+/** Reads the text table of entities. */
 final class EntityTable {
 
   private static final Pattern LINE =
@@ -23,40 +24,56 @@ final class EntityTable {
   private final Map<String, Row> rows = new HashMap<>();
   private final Map<String, EntityType> types = new HashMap<>();
 
-  private record Row(String name, String supertype, List<String> attributes) {}
+  /** One line; no schemas stand for all. */
+  private record Row(
+      String name, String supertype, List<String> attributes, List<String> schemas) {
+
+    boolean isIn(SchemaVersion version) {
+      return schemas.isEmpty() || schemas.contains(version.name());
+    }
+  }
 
   private EntityTable(SchemaVersion version) {
     this.version = version;
   }
 
-  /** Entities by their names in upper case. */
-  static Map<String, EntityType> read(SchemaVersion version) {
-    var table = new EntityTable(version);
-    table.readRows();
-    table.rows.keySet().forEach(table::type);
-    return table.types;
+  /** Of each schema the entities by their names in upper case. */
+  static Map<SchemaVersion, Map<String, EntityType>> read() {
+    List<Row> rows = rows();
+    var tables = new EnumMap<SchemaVersion, Map<String, EntityType>>(SchemaVersion.class);
+    for (SchemaVersion version : SchemaVersion.values()) {
+      var table = new EntityTable(version);
+      rows.stream().filter(r -> r.isIn(version)).forEach(table::add);
+      table.rows.keySet().forEach(table::type);
+      tables.put(version, table.types);
+    }
+    return tables;
   }
 
-  private void readRows() {
+  private static List<Row> rows() {
     try (var reader =
         new BufferedReader(
             new InputStreamReader(
                 EntityTable.class.getResourceAsStream("entities.txt"), StandardCharsets.UTF_8))) {
-      reader.lines().filter(l -> !l.isBlank() && l.charAt(0) != '#').forEach(this::readRow);
+      return reader
+          .lines()
+          .filter(l -> !l.isBlank() && l.charAt(0) != '#')
+          .map(EntityTable::row)
+          .toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  private void readRow(String line) {
+  private static Row row(String line) {
     Matcher m = LINE.matcher(line);
     if (!m.matches()) {
       throw new IllegalStateException("unreadable line in the table of entities: " + line);
     }
-    if (m.group(4) != null && !words(m.group(4)).contains(version.name())) {
-      return;
-    }
-    var row = new Row(m.group(1), m.group(2), words(m.group(3)));
+    return new Row(m.group(1), m.group(2), words(m.group(3)), words(m.group(4)));
+  }
+
+  private void add(Row row) {
     if (rows.put(row.name.toUpperCase(Locale.ROOT), row) != null) {
       throw new IllegalStateException(row.name + " stands twice in the table for " + version);
     }

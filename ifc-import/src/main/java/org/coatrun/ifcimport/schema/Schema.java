@@ -74,10 +74,7 @@ public final class Schema {
   }
 
   private static Map<SchemaVersion, Schema> load() {
-    var own = new EnumMap<SchemaVersion, Map<String, EntityType>>(SchemaVersion.class);
-    for (SchemaVersion version : SchemaVersion.values()) {
-      own.put(version, EntityTable.read(version));
-    }
+    Map<SchemaVersion, Map<String, EntityType>> own = EntityTable.read();
     var schemas = new EnumMap<SchemaVersion, Schema>(SchemaVersion.class);
     for (SchemaVersion version : SchemaVersion.values()) {
       var all = new TreeMap<String, EntityType>(own.get(version));

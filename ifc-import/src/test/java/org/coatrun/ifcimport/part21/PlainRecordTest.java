@@ -68,7 +68,9 @@ class PlainRecordTest {
 
   private static Optional<String> first(String record) {
     byte[] bytes = record.getBytes(StandardCharsets.ISO_8859_1);
-    return FirstText.of(bytes, record.startsWith("#1=A(") ? 4 : -1);
+    int open = record.startsWith("#1=A(") ? 4 : -1;
+    FirstText text = FirstText.of(bytes, bytes.length, open);
+    return text.isFound() ? Optional.of(text.in(bytes)) : Optional.empty();
   }
 
   private static List<Value> full(byte[] bytes, FaultSink faults) {
