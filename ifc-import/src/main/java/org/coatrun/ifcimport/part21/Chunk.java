@@ -5,7 +5,10 @@ import java.util.EnumMap;
 import java.util.Map;
 import org.coatrun.shared.finding.FileFinding;
 
-/** What the scanner found in one piece of the file: plain arrays, eight bytes a record or a few more. */
+/**
+ * What the scanner found in one piece of the file: plain arrays, eight bytes a record or a few
+ * more.
+ */
 final class Chunk implements StatementSink {
 
   /** A piece of a model never holds that many statements that are no records. */

@@ -46,7 +46,10 @@ final class RecordIndex {
     for (int i = 1; i < hints.length; i++) {
       hints[i] = chunkFrom(hints[i - 1], i << HINT_SHIFT);
     }
-    byId = AscendingIds.areIn(this.chunks) ? new AscendingIds(this) : IdTable.of(this, this::duplicate);
+    byId =
+        AscendingIds.areIn(this.chunks)
+            ? new AscendingIds(this)
+            : IdTable.of(this, this::duplicate);
   }
 
   private void duplicate(int earlier, int later) {

@@ -1,7 +1,9 @@
 package org.coatrun.ifcimport.read;
 
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentSkipListSet;
 import java.util.function.Supplier;
 import java.util.stream.LongStream;
@@ -14,6 +16,9 @@ final class PropertyNames {
 
   private final Supplier<Set<String>> names;
 
+  /** Answers given; the program asks for few names. */
+  private final Map<String, Boolean> asked = new ConcurrentHashMap<>();
+
   /** Begins to gather them. */
   PropertyNames(IfcModel model, Workers workers) {
     names = workers.begin(() -> gather(model, workers));
@@ -21,7 +26,12 @@ final class PropertyNames {
 
   /** Whether any property of the file bears a name, upper and lower case alike. */
   boolean has(String name) {
-    return names.get().contains(name);
+    Boolean known = asked.get(name);
+    if (known == null) {
+      known = names.get().contains(name); // may do other work while it waits: no lock is held
+      asked.put(name, known);
+    }
+    return known;
   }
 
   private static Set<String> gather(IfcModel model, Workers workers) {

@@ -25,8 +25,7 @@ final class EntityTable {
   private final Map<String, EntityType> types = new HashMap<>();
 
   /** One line; no schemas stand for all. */
-  private record Row(
-      String name, String supertype, List<String> attributes, List<String> schemas) {
+  private record Row(String name, String supertype, List<String> attributes, List<String> schemas) {
 
     boolean isIn(SchemaVersion version) {
       return schemas.isEmpty() || schemas.contains(version.name());

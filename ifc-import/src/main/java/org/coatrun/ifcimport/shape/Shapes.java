@@ -17,6 +17,8 @@ import org.coatrun.shared.shape.Vec3;
 public final class Shapes {
 
   private static final int MOST_STEPS_DOWN = 100;
+  private static final List<String> LEADING =
+      List.of("IfcSweptAreaSolid", "IfcBooleanResult", "IfcMappedItem", "IfcCsgSolid");
 
   private final Units units;
   private final MappedShapes mapped = new MappedShapes();
@@ -117,10 +119,19 @@ public final class Shapes {
     try {
       OptionalLong shape = product.refId("Representation");
       Optional<Entity> body = shape.isEmpty() ? Optional.empty() : recent.of(shape.getAsLong());
-      return body.flatMap(r -> r.needRefs("Items").stream().findFirst()).flatMap(Shapes::profileOf);
+      return body.flatMap(Shapes::firstItem).flatMap(Shapes::profileOf);
     } catch (BrokenRecordException e) {
       return Optional.empty();
     }
+  }
+
+  /** The first item of a body, if it is of a kind that may lead to a profile. */
+  private static Optional<Entity> firstItem(Entity representation) {
+    long[] items = representation.refIds("Items");
+    IfcModel model = representation.model();
+    return items.length > 0 && LEADING.stream().anyMatch(kind -> model.isA(items[0], kind))
+        ? Optional.of(model.get(items[0]))
+        : Optional.empty();
   }
 
   private static Optional<Entity> profileOf(Entity item) {
