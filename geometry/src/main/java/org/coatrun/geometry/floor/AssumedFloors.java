@@ -63,7 +63,7 @@ final class AssumedFloors {
       double z = seed(left);
       List<Extent> here =
           left.stream().filter(e -> Math.abs(e.high().z() - z) <= SAME_STEEL).toList();
-      left.removeAll(here);
+      left.removeIf(e -> Math.abs(e.high().z() - z) <= SAME_STEEL);
       boolean known = drawn.stream().anyMatch(l -> l.z() > z - BELOW && l.z() < z + ABOVE);
       if (!known && nearStorey(z)) {
         plateOver(here).ifPresent(g -> found.add(level(z, g)));

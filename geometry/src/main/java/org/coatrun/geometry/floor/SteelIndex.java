@@ -1,6 +1,5 @@
 package org.coatrun.geometry.floor;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
@@ -16,10 +15,12 @@ import org.locationtech.jts.index.strtree.STRtree;
 final class SteelIndex {
 
   private final STRtree tree = new STRtree();
+  private final List<Extent> steel;
 
-  SteelIndex(Collection<Extent> steel) {
-    for (Extent e : steel) {
-      tree.insert(envelope(e), e);
+  SteelIndex(Collection<Extent> all) {
+    steel = all.stream().sorted(Comparator.comparing(Extent::id)).toList();
+    for (int i = 0; i < steel.size(); i++) {
+      tree.insert(envelope(steel.get(i)), i);
     }
     tree.build();
   }
@@ -30,14 +31,8 @@ final class SteelIndex {
 
   /** Steel whose box meets the region's box, in the order of its numbers. */
   List<Extent> near(Geometry region) {
-    var found = new ArrayList<Extent>();
-    for (Object o : tree.query(region.getEnvelopeInternal())) {
-      if (o instanceof Extent e) {
-        found.add(e);
-      }
-    }
-    found.sort(Comparator.comparing(Extent::id));
-    return found;
+    List<?> met = tree.query(region.getEnvelopeInternal());
+    return met.stream().mapToInt(Integer.class::cast).sorted().mapToObj(steel::get).toList();
   }
 
   /** The highest steel whose middle lies over the region; minus infinity where there is none. */

@@ -101,8 +101,9 @@ final class DualAscent {
 
   /** The next outlet in the cell's order that is not closed. */
   private int skip(int c, int from) {
+    int[] order = costs.order(c);
     int k = from;
-    while (k < costs.order(c).length && status[costs.order(c)[k]] == Status.CLOSED) {
+    while (k < order.length && status[order[k]] == Status.CLOSED) {
       k++;
     }
     return k;
