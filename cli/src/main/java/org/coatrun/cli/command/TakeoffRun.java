@@ -101,28 +101,21 @@ record TakeoffRun(
     return new TakeoffRun(folder, other, meshes, units);
   }
 
-  /**
-   * Writes the files of the takeoff, and the page where the model is not too large for it.
-   *
-   * @throws CommandFailure where one cannot be written
-   */
-  void write(OutputFolder to, PrintWriter err) throws CommandFailure {
+  /** Writes the files of the takeoff, and the page where the model is not too large for it. */
+  void write(OutputFolder to, PrintWriter err) {
     write(to, Optional.empty(), err);
   }
 
-  /**
-   * The same; the page shows the line too, where there is one.
-   *
-   * @throws CommandFailure where one cannot be written
-   */
-  void write(OutputFolder to, Optional<LineResult> line, PrintWriter err) throws CommandFailure {
-    TakeoffFiles.write(to, results);
-    TakeoffWorkbook.write(to, results);
+  /** The same; the page shows the line too, where there is one. */
+  void write(OutputFolder to, Optional<LineResult> line, PrintWriter err) {
+    // The page takes longest, so it is begun first.
     if (isDrawn(building())) {
       to.write("report.html", w -> w.write(page(line)));
     } else {
       err.println(NOT_DRAWN);
     }
+    TakeoffFiles.write(to, results);
+    TakeoffWorkbook.write(to, results);
   }
 
   private String page(Optional<LineResult> line) {

@@ -5,7 +5,6 @@ import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.drawing.paper.PdfBook;
 import org.coatrun.cli.drawing.paper.SvgPage;
 import org.coatrun.cli.output.OutputFolder;
@@ -34,9 +33,8 @@ public final class Drawings {
    * {@code drawings.pdf}. Without a floor nothing is written.
    *
    * @return the names of the files, in this order
-   * @throws CommandFailure where a file cannot be written
    */
-  public static List<String> write(OutputFolder folder, DrawingJob job) throws CommandFailure {
+  public static List<String> write(OutputFolder folder, DrawingJob job) {
     List<Sheet> sheets = new Drawings(job).sheets();
     var names = new ArrayList<String>();
     for (Sheet sheet : sheets) {

@@ -3,7 +3,6 @@ package org.coatrun.cli.line;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
-import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.drawing.DrawingJob;
 import org.coatrun.cli.drawing.Drawings;
 import org.coatrun.cli.output.OutputFolder;
@@ -21,10 +20,8 @@ public final class LineFiles {
    * findings and basis are the caller's, who may have more to say.
    *
    * @return the names of the drawings
-   * @throws CommandFailure where one cannot be written
    */
-  public static List<String> write(OutputFolder folder, LineResult result, UnitSystem units)
-      throws CommandFailure {
+  public static List<String> write(OutputFolder folder, LineResult result, UnitSystem units) {
     Vec3 origin = result.building().origin();
     folder.write(
         "routes.csv",

@@ -1,11 +1,13 @@
 package org.coatrun.cli.output;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.BufferedOutputStream;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,8 +18,8 @@ import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.ExitCode;
 
 /**
- * A folder that gets its files all at once: they are written aside, on the same disk, and moved
- * into place by {@link #publish()}.
+ * A folder that gets its files all at once: they are written aside, on the same disk and side by
+ * side, and moved into place by {@link #publish()}.
  *
  * <p>Whether the folder can be written shows when this is opened, before any long work. When a run
  * fails or is interrupted before it publishes, everything is as it was; an interruption while files
@@ -29,6 +31,7 @@ public final class OutputFolder implements AutoCloseable {
   private final List<Path> createdParents;
   private final Path aside;
   private final List<String> names = new ArrayList<>();
+  private final Writers writers = new Writers();
   private final Thread cleaner = new Thread(this::discard, "clean-up");
   private boolean closed;
 
@@ -72,18 +75,17 @@ public final class OutputFolder implements AutoCloseable {
   }
 
   /**
-   * Writes a file in UTF-8, aside as yet.
-   *
-   * @throws CommandFailure where the disk is full, or the like
+   * Writes a file in UTF-8, aside, while the caller goes on: nothing that {@code content} reads may
+   * change any more. What could not be written shows when all is published.
    */
-  public void write(String name, Content content) throws CommandFailure {
-    try (BufferedWriter writer =
-        Files.newBufferedWriter(aside.resolve(name), StandardCharsets.UTF_8)) {
-      content.writeTo(writer);
-      names.add(name);
-    } catch (IOException e) {
-      throw cannotWrite(target.resolve(name), Reason.of(e));
-    }
+  public void write(String name, Content content) {
+    writeBytes(
+        name,
+        out -> {
+          Writer writer = new BufferedWriter(new OutputStreamWriter(out, UTF_8.newEncoder()));
+          content.writeTo(writer);
+          writer.flush();
+        });
   }
 
   /** What writes one file byte by byte. */
@@ -92,26 +94,42 @@ public final class OutputFolder implements AutoCloseable {
     void writeTo(OutputStream out) throws IOException;
   }
 
-  /**
-   * Writes a file of bytes, aside as yet.
-   *
-   * @throws CommandFailure where the disk is full, or the like
-   */
-  public void writeBytes(String name, Bytes content) throws CommandFailure {
-    try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(aside.resolve(name)))) {
+  /** Writes a file of bytes, as {@link #write} does. */
+  public void writeBytes(String name, Bytes content) {
+    names.add(name);
+    writers.ask(
+        () -> {
+          writeAside(name, content);
+          return null;
+        });
+  }
+
+  private void writeAside(String name, Bytes content) throws CommandFailure {
+    try (OutputStream out = new BufferedOutputStream(create(name))) {
       content.writeTo(out);
-      names.add(name);
     } catch (IOException e) {
       throw cannotWrite(target.resolve(name), Reason.of(e));
     }
   }
 
+  private synchronized OutputStream create(String name) throws IOException {
+    if (closed) {
+      throw new IOException("the run is over");
+    }
+    return Files.newOutputStream(aside.resolve(name));
+  }
+
   /**
-   * Moves all files into place.
+   * Moves all files into place when they are written.
    *
-   * @throws CommandFailure where one cannot be moved
+   * @throws CommandFailure where one cannot be written or moved
    */
-  public synchronized void publish() throws CommandFailure {
+  public void publish() throws CommandFailure {
+    writers.await();
+    move();
+  }
+
+  private synchronized void move() throws CommandFailure {
     String name = "";
     try {
       Files.createDirectories(target);
@@ -140,14 +158,16 @@ public final class OutputFolder implements AutoCloseable {
     }
   }
 
-  private synchronized void discard() {
+  private void discard() {
+    writers.stop();
+    remove();
+  }
+
+  private synchronized void remove() {
     if (closed) {
       return;
     }
     closed = true;
-    for (String name : names) {
-      deleteQuietly(aside.resolve(name));
-    }
     try (var left = Files.list(aside)) {
       left.toList().forEach(OutputFolder::deleteQuietly);
     } catch (IOException e) {

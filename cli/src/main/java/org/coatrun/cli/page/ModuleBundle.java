@@ -3,7 +3,6 @@ package org.coatrun.cli.page;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.StringJoiner;
-import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -13,22 +12,23 @@ import java.util.regex.Pattern;
  *
  * <p>Known forms: {@code import {…} from}, {@code import * as … from}, {@code export {…}}, {@code
  * export {…} from}, and {@code export} before a function, class or constant; all at the beginning
- * of a statement. Whatever is left over is an error, so that nothing fails only in the browser.
+ * of a statement. Whatever else begins so is an error, so that nothing fails only in the browser.
  */
 final class ModuleBundle {
 
-  private static final String START = "(?<=^|[;}\\n*/])";
-  private static final Pattern IMPORT_ALL =
-      Pattern.compile(START + "import\\s*\\*\\s*as\\s+([\\w$]+)\\s+from\\s*[\"']([^\"']+)[\"'];?");
-  private static final Pattern IMPORT =
-      Pattern.compile(START + "import\\s*\\{([^}]*)}\\s*from\\s*[\"']([^\"']+)[\"'];?");
-  private static final Pattern EXPORT_FROM =
-      Pattern.compile(START + "export\\s*\\{([^}]*)}\\s*from\\s*[\"']([^\"']+)[\"'];?");
-  private static final Pattern EXPORT_LIST = Pattern.compile(START + "export\\s*\\{([^}]*)};?");
-  private static final Pattern EXPORT_DECLARATION =
-      Pattern.compile(START + "export\\s+((?:async\\s+)?function|class|const)\\s+([\\w$]+)");
-  private static final Pattern LEFT_OVER =
-      Pattern.compile(START + "(?:import|export)\\s*[{*\"'a-z]");
+  private static final Pattern FORM =
+      Pattern.compile(
+          "import\\s*\\*\\s*as\\s+(?<all>[\\w$]+)\\s+from\\s*[\"'](?<allOf>[^\"']+)[\"'];?"
+              + "|import\\s*\\{(?<some>[^}]*)}\\s*from\\s*[\"'](?<someOf>[^\"']+)[\"'];?"
+              + "|export\\s*\\{(?<list>[^}]*)}(?:\\s*from\\s*[\"'](?<listOf>[^\"']+)[\"'])?;?"
+              + "|export\\s+(?<kind>(?:async\\s+)?function|class|const)\\s+(?<declared>[\\w$]+)"
+              + "|(?:import|export)\\s*[{*\"'a-z].{0,50}");
+
+  /** What both words end in: a text is found many times faster than a pattern is. */
+  private static final String END_OF_WORD = "port";
+
+  private static final int WORD = "export".length();
+  private static final String BEFORE_STATEMENTS = ";}\n*/";
 
   private final Map<String, String> constants = new LinkedHashMap<>();
   private final StringBuilder script = new StringBuilder("\"use strict\";\n");
@@ -41,33 +41,7 @@ final class ModuleBundle {
    */
   ModuleBundle add(String name, String source) {
     StringJoiner exports = new StringJoiner(",", "{", "}");
-    String body = source.replace("\r\n", "\n");
-    body = replace(IMPORT_ALL, body, m -> "const " + m.group(1) + "=" + constant(m.group(2)) + ";");
-    body =
-        replace(
-            IMPORT,
-            body,
-            m ->
-                "const {"
-                    + m.group(1).replaceAll("\\s+as\\s+", ":")
-                    + "}="
-                    + constant(m.group(2))
-                    + ";");
-    body = replace(EXPORT_FROM, body, m -> passOn(m, exports));
-    body = replace(EXPORT_LIST, body, m -> list(m.group(1), "", exports));
-    body =
-        replace(
-            EXPORT_DECLARATION,
-            body,
-            m -> {
-              exports.add(m.group(2));
-              return m.group(1) + " " + m.group(2);
-            });
-    Matcher rest = LEFT_OVER.matcher(body);
-    if (rest.find()) {
-      String text = body.substring(rest.start(), Math.min(body.length(), rest.start() + 60));
-      throw new IllegalArgumentException("module " + name + " has a form not known: " + text);
-    }
+    String body = body(name, source.replace("\r\n", "\n"), exports);
     String constant = "module" + constants.size();
     constants.put(name, constant);
     script.append("const ").append(constant).append("=(()=>{\n").append(body);
@@ -80,18 +54,60 @@ final class ModuleBundle {
     return script.toString();
   }
 
-  private String passOn(Matcher m, StringJoiner exports) {
-    return list(m.group(1), constant(m.group(2)) + ".", exports);
+  private String body(String name, String text, StringJoiner exports) {
+    StringBuilder out = new StringBuilder(text.length());
+    Matcher form = FORM.matcher(text);
+    int done = 0;
+    for (int at = next(text, 0); at >= 0; at = next(text, Math.max(at + WORD, done))) {
+      if (form.region(at, text.length()).lookingAt()) {
+        out.append(text, done, at).append(replacement(name, form, exports));
+        done = form.end();
+      }
+    }
+    return out.append(text, done, text.length()).toString();
   }
 
-  private static String list(String names, String owner, StringJoiner exports) {
+  /** Where the next statement begins that may import or export, or -1. */
+  private static int next(String text, int from) {
+    int end = text.indexOf(END_OF_WORD, from);
+    while (end >= 0 && !isStatement(text, end + END_OF_WORD.length() - WORD)) {
+      end = text.indexOf(END_OF_WORD, end + 1);
+    }
+    return end < 0 ? -1 : end + END_OF_WORD.length() - WORD;
+  }
+
+  private static boolean isStatement(String text, int at) {
+    return (text.startsWith("import", at) || text.startsWith("export", at))
+        && (at == 0 || BEFORE_STATEMENTS.indexOf(text.charAt(at - 1)) >= 0);
+  }
+
+  private String replacement(String name, Matcher form, StringJoiner exports) {
+    if (form.group("all") != null) {
+      return "const " + form.group("all") + "=" + constant(form.group("allOf")) + ";";
+    }
+    if (form.group("some") != null) {
+      String names = form.group("some").replaceAll("\\s+as\\s+", ":");
+      return "const {" + names + "}=" + constant(form.group("someOf")) + ";";
+    }
+    if (form.group("list") != null) {
+      String of = form.group("listOf");
+      list(form.group("list"), of == null ? "" : constant(of) + ".", exports);
+      return "";
+    }
+    if (form.group("declared") != null) {
+      exports.add(form.group("declared"));
+      return form.group("kind") + " " + form.group("declared");
+    }
+    throw new IllegalArgumentException("module " + name + " has a form not known: " + form.group());
+  }
+
+  private static void list(String names, String owner, StringJoiner exports) {
     for (String entry : names.split(",")) {
       String[] pair = entry.trim().split("\\s+as\\s+");
       if (!pair[0].isEmpty()) {
         exports.add(pair[pair.length - 1] + ":" + owner + pair[0]);
       }
     }
-    return "";
   }
 
   private String constant(String path) {
@@ -101,14 +117,5 @@ final class ModuleBundle {
       throw new IllegalArgumentException("a module imports " + path + ", which is not there yet");
     }
     return constant;
-  }
-
-  private static String replace(Pattern pattern, String text, Function<Matcher, String> by) {
-    Matcher m = pattern.matcher(text);
-    StringBuilder out = new StringBuilder();
-    while (m.find()) {
-      m.appendReplacement(out, Matcher.quoteReplacement(by.apply(m)));
-    }
-    return m.appendTail(out).toString();
   }
 }

@@ -15,11 +15,9 @@ import java.util.Map;
  */
 record WeldedMesh(short[] grid, int[] corners, byte[] states) {
 
-  private record Spot(short x, short y, short z, byte state) {}
-
   /** Welds a mesh whose vertices stand at {@code xyz} in its own frame. */
   static WeldedMesh of(PageMesh mesh, double[] xyz, double scale) {
-    Map<Spot, Integer> numbers = new HashMap<>();
+    Map<Long, Integer> numbers = new HashMap<>();
     short[] grid = new short[9 * mesh.states().length];
     int[] corners = new int[3 * mesh.states().length];
     byte[] states = new byte[mesh.states().length];
@@ -27,16 +25,15 @@ record WeldedMesh(short[] grid, int[] corners, byte[] states) {
     for (int t = 0; t < states.length; t++) {
       for (int k = 0; k < 3; k++) {
         int v = mesh.corners()[3 * t + k];
-        Spot spot =
-            new Spot(
-                steps(xyz[3 * v], scale),
-                steps(xyz[3 * v + 1], scale),
-                steps(xyz[3 * v + 2], scale),
-                mesh.states()[t]);
-        int number = numbers.computeIfAbsent(spot, s -> numbers.size());
-        grid[3 * number] = spot.x();
-        grid[3 * number + 1] = spot.y();
-        grid[3 * number + 2] = spot.z();
+        short x = steps(xyz[3 * v], scale);
+        short y = steps(xyz[3 * v + 1], scale);
+        short z = steps(xyz[3 * v + 2], scale);
+        int next = numbers.size();
+        Integer known = numbers.putIfAbsent(spot(x, y, z, mesh.states()[t]), next);
+        int number = known == null ? next : known;
+        grid[3 * number] = x;
+        grid[3 * number + 1] = y;
+        grid[3 * number + 2] = z;
         corners[3 * kept + k] = number;
       }
       if (isTriangle(corners, 3 * kept)) {
@@ -47,6 +44,11 @@ record WeldedMesh(short[] grid, int[] corners, byte[] states) {
         Arrays.copyOf(grid, 3 * numbers.size()),
         Arrays.copyOf(corners, 3 * kept),
         Arrays.copyOf(states, kept));
+  }
+
+  /** A vertex and a state in one number: what tells vertices apart is asked very often. */
+  private static long spot(short x, short y, short z, byte state) {
+    return (x & 0xFFFFL) << 40 | (y & 0xFFFFL) << 24 | (z & 0xFFFFL) << 8 | (state & 0xFFL);
   }
 
   private static boolean isTriangle(int[] c, int at) {

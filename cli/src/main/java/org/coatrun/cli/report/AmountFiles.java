@@ -1,6 +1,5 @@
 package org.coatrun.cli.report;
 
-import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.output.OutputFolder;
 import org.coatrun.shared.bid.amounts.BidAmounts;
 import org.coatrun.shared.job.UnitSystem;
@@ -14,10 +13,8 @@ final class AmountFiles {
    * Writes material.csv, programme.csv and inspection.csv, the field sheet.
    *
    * @param units that thicknesses of the field sheet are written in
-   * @throws CommandFailure where one cannot be written
    */
-  static void write(OutputFolder folder, BidAmounts amounts, UnitSystem units)
-      throws CommandFailure {
+  static void write(OutputFolder folder, BidAmounts amounts, UnitSystem units) {
     folder.write(
         "material.csv",
         out -> CsvTable.write(out, MaterialColumns.ALL, MaterialColumns.rows(amounts)));

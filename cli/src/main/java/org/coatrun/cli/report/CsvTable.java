@@ -1,13 +1,11 @@
 package org.coatrun.cli.report;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.databind.SequenceWriter;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.dataformat.csv.CsvFactory;
 import com.fasterxml.jackson.dataformat.csv.CsvGenerator;
-import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import java.io.IOException;
 import java.io.Writer;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -20,11 +18,11 @@ public final class CsvTable {
 
   private static final String LEADS_A_FORMULA = "=+-@\t\r\n";
 
-  private static final CsvMapper MAPPER =
-      CsvMapper.builder()
+  private static final CsvFactory FORM =
+      CsvFactory.builder()
           .enable(CsvGenerator.Feature.STRICT_CHECK_FOR_QUOTING)
-          .enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN)
-          .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
+          .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+          .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
           .build();
 
   private CsvTable() {}
@@ -38,17 +36,16 @@ public final class CsvTable {
       writer.write(String.join(",", columns.stream().map(Column::name).toList()) + "\r\n");
       return;
     }
-    try (SequenceWriter rows = MAPPER.writer(schema.build()).writeValues(writer)) {
+    try (CsvGenerator csv = FORM.createGenerator(writer)) {
+      csv.setSchema(schema.build());
       for (T item : items) {
-        rows.write(cells(columns, item));
+        csv.writeStartArray();
+        for (Column<T> column : columns) {
+          csv.writeObject(harmless(column.value().apply(item)));
+        }
+        csv.writeEndArray();
       }
     }
-  }
-
-  private static <T> List<Object> cells(List<Column<T>> columns, T item) {
-    List<Object> cells = new ArrayList<>(columns.size());
-    columns.forEach(column -> cells.add(harmless(column.value().apply(item))));
-    return cells;
   }
 
   private static Object harmless(Object cell) {

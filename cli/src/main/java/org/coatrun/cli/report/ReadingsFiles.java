@@ -3,7 +3,6 @@ package org.coatrun.cli.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.output.OutputFolder;
 import org.coatrun.shared.bid.inspection.InspectionJudgement;
 import org.coatrun.shared.bid.inspection.Respray;
@@ -50,11 +49,8 @@ public final class ReadingsFiles {
   /**
    * Writes judged.csv, a row for each member and deck spot, and respray.csv, a row for each that
    * must be sprayed again.
-   *
-   * @throws CommandFailure where one cannot be written
    */
-  public static void write(OutputFolder folder, InspectionJudgement judgement)
-      throws CommandFailure {
+  public static void write(OutputFolder folder, InspectionJudgement judgement) {
     folder.write("judged.csv", out -> CsvTable.write(out, JUDGED, judgement.sets()));
     folder.write("respray.csv", out -> CsvTable.write(out, RESPRAYS, judgement.resprays()));
   }

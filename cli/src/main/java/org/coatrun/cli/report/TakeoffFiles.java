@@ -1,6 +1,5 @@
 package org.coatrun.cli.report;
 
-import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.output.OutputFolder;
 import org.coatrun.shared.estimate.Takeoff;
 
@@ -12,10 +11,8 @@ public final class TakeoffFiles {
   /**
    * Writes members.csv, decks.csv, findings.csv, takeoff.json and basis.txt; with a job also
    * material.csv, programme.csv and inspection.csv.
-   *
-   * @throws CommandFailure where one cannot be written
    */
-  public static void write(OutputFolder folder, Results results) throws CommandFailure {
+  public static void write(OutputFolder folder, Results results) {
     Takeoff takeoff = results.takeoff();
     Sources sources = new Sources(takeoff.building());
     folder.write(

@@ -1,9 +1,10 @@
 package org.coatrun.cli.report;
 
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.Map;
@@ -15,10 +16,10 @@ import org.coatrun.shared.model.Storey;
 /** A takeoff as JSON: the same lines as the CSV files, and their sums. */
 final class TakeoffJson {
 
-  private static final JsonMapper MAPPER =
-      JsonMapper.builder()
-          .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
-          .enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN)
+  private static final JsonFactory FORM =
+      JsonFactory.builder()
+          .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
+          .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
           .build();
 
   private final JsonGenerator json;
@@ -32,7 +33,7 @@ final class TakeoffJson {
   }
 
   static void write(Writer writer, Results results) throws IOException {
-    try (JsonGenerator json = MAPPER.createGenerator(writer)) {
+    try (JsonGenerator json = FORM.createGenerator(writer)) {
       DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
       json.setPrettyPrinter(
           new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));

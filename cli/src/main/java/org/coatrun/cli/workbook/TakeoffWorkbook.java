@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.output.OutputFolder;
 import org.coatrun.cli.report.Results;
 import org.coatrun.cli.report.Table;
@@ -22,10 +21,8 @@ public final class TakeoffWorkbook {
 
   /**
    * Writes takeoff.xlsx: what was measured and, where there is a job, what it takes to spray it.
-   *
-   * @throws CommandFailure where it cannot be written
    */
-  public static void write(OutputFolder folder, Results results) throws CommandFailure {
+  public static void write(OutputFolder folder, Results results) {
     Optional<BidSheets> bid =
         results
             .bid()

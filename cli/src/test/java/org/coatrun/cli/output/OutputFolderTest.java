@@ -44,20 +44,51 @@ class OutputFolderTest {
     Files.writeString(home.resolve("one.txt"), "old");
     try (OutputFolder folder = OutputFolder.open(home)) {
       folder.write("one.txt", writer -> writer.write("new"));
-      assertThatThrownBy(
-              () ->
-                  folder.write(
-                      "two.txt",
-                      writer -> {
-                        writer.write("half");
-                        throw new IOException("No space left on device");
-                      }))
+      folder.write(
+          "two.txt",
+          writer -> {
+            writer.write("half");
+            throw new IOException("No space left on device");
+          });
+      assertThatThrownBy(folder::publish)
           .isInstanceOf(CommandFailure.class)
           .hasMessageContaining("two.txt: No space left on device");
     }
 
     assertThat(names(home)).containsExactly("one.txt");
     assertThat(home.resolve("one.txt")).content().isEqualTo("old");
+  }
+
+  @Test
+  void namesTheFirstFileThatFailedInTheOrderOfAsking() throws Exception {
+    try (OutputFolder folder = OutputFolder.open(home)) {
+      for (String name : List.of("good.txt", "one.txt", "two.txt", "three.txt")) {
+        folder.write(
+            name,
+            writer -> {
+              if (!name.startsWith("good")) {
+                throw new IOException("no room for " + name);
+              }
+            });
+      }
+      assertThatThrownBy(folder::publish).hasMessageEndingWith("one.txt: no room for one.txt");
+    }
+
+    assertThat(names(home)).isEmpty();
+  }
+
+  @Test
+  void passesOnAFaultOfTheProgram() throws Exception {
+    try (OutputFolder folder = OutputFolder.open(home)) {
+      folder.write(
+          "one.txt",
+          writer -> {
+            throw new OutOfMemoryError("no heap");
+          });
+      assertThatThrownBy(folder::publish).isInstanceOf(OutOfMemoryError.class);
+    }
+
+    assertThat(names(home)).isEmpty();
   }
 
   @Test

@@ -1,0 +1,69 @@
+package org.coatrun.cli.output;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import org.coatrun.cli.console.CommandFailure;
+
+/** Threads that write files side by side. */
+final class Writers {
+
+  /**
+   * A thread in the midst of a sum does not hear that it should stop; its file goes all the same.
+   */
+  private static final int PATIENCE_S = 1;
+
+  private final ExecutorService pool =
+      Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+  private final List<Future<Void>> asked = new ArrayList<>();
+
+  /** Has a file written. */
+  void ask(Callable<Void> file) {
+    asked.add(pool.submit(file));
+  }
+
+  /**
+   * Waits until all files are written.
+   *
+   * @throws CommandFailure where one could not be: the first of them in the order of asking
+   */
+  void await() throws CommandFailure {
+    try {
+      for (Future<Void> file : asked) {
+        file.get();
+      }
+    } catch (ExecutionException e) {
+      throw failure(e.getCause());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new CancellationException("writing was interrupted");
+    }
+  }
+
+  /** Ends what is being written, half-done. */
+  void stop() {
+    pool.shutdownNow();
+    try {
+      pool.awaitTermination(PATIENCE_S, TimeUnit.SECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  /** The failure as this thread's own; a fault of the program passes as it came. */
+  private static CommandFailure failure(Throwable cause) {
+    if (cause instanceof CommandFailure failure) {
+      return failure;
+    }
+    if (cause instanceof Error error) {
+      throw error;
+    }
+    throw (RuntimeException) cause;
+  }
+}
