@@ -34,7 +34,7 @@ public final class CoverSearch {
   private double unproven = Double.POSITIVE_INFINITY;
   private long made;
 
-  private CoverSearch(SearchBasis basis, Incumbent.Interest interest, int mostNodes) {
+  private CoverSearch(SearchBasis basis, double worth, int mostNodes) {
     this.mostNodes = mostNodes;
     problem = basis.problem();
     options = basis.options();
@@ -44,7 +44,7 @@ public final class CoverSearch {
     evaluator = new Evaluator(problem, mostNodes);
     improver = new Improver(evaluator);
     // Nothing is open to us always.
-    incumbent = new Incumbent(evaluator.value(new BitSet(), true), interest);
+    incumbent = new Incumbent(evaluator.value(new BitSet(), true), worth);
     tightener = new Tightener(problem, coverage, bounder, evaluator, incumbent);
   }
 
@@ -57,20 +57,20 @@ public final class CoverSearch {
     if (problem.machineCost().length == 0 || problem.options().isEmpty()) {
       return new CoverResult(Optional.empty(), 0, 0, true, Relaxation.zeroPrices(problem));
     }
-    var search = new CoverSearch(SearchBasis.of(problem), Incumbent.Interest.ALL, mostNodes);
+    var search = new CoverSearch(SearchBasis.of(problem), Double.POSITIVE_INFINITY, mostNodes);
     search.begin(mostMachines);
     return search.run();
   }
 
   /**
-   * A good cover from one machine spot, as far as it is of interest; the bound says what is proven
-   * of it.
+   * The best cover from one machine spot, if it counts for less than {@code worth}; else some cover
+   * and a bound that is no less than that.
    *
    * @param price to begin with
    */
   static CoverResult from(
-      int spot, SearchBasis basis, double[][] price, Incumbent.Interest interest, int mostNodes) {
-    var search = new CoverSearch(basis, interest, mostNodes);
+      int spot, SearchBasis basis, double[][] price, double worth, int mostNodes) {
+    var search = new CoverSearch(basis, worth, mostNodes);
     Node begin = search.begin(List.of(spot), price);
     search.tightener.tightened(begin, 0); // for the cover that it offers
     search.queue.add(search.refined(begin));
@@ -79,7 +79,7 @@ public final class CoverSearch {
 
   /** What these prices say at once of one machine spot: some cover from it, and a bound. */
   static Evaluator.Valued roughly(int spot, SearchBasis basis, double[][] price) {
-    var search = new CoverSearch(basis, Incumbent.Interest.ALL, 1);
+    var search = new CoverSearch(basis, Double.POSITIVE_INFINITY, 1);
     Node bounded = search.tightener.tightened(search.begin(List.of(spot), price), 0);
     Evaluator.Valued best = search.incumbent.best();
     return new Evaluator.Valued(best.cover(), best.objective(), bounded.bound());

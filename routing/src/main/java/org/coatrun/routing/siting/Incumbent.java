@@ -5,22 +5,15 @@ final class Incumbent {
 
   private static final double SAME = 1e-9;
 
-  private final Interest interest;
+  private final double worth;
   private Evaluator.Valued best;
 
-  Incumbent(Evaluator.Valued first, Interest interest) {
-    best = first;
-    this.interest = interest;
-  }
-
   /**
-   * Which covers are worth looking for.
-   *
-   * @param below covers that count for no less are of no interest
-   * @param saving nor are those that save less than this part of the best one's cost
+   * @param worth covers that count for no less are of no interest
    */
-  record Interest(double below, double saving) {
-    static final Interest ALL = new Interest(Double.POSITIVE_INFINITY, 0);
+  Incumbent(Evaluator.Valued first, double worth) {
+    best = first;
+    this.worth = worth;
   }
 
   Evaluator.Valued best() {
@@ -36,8 +29,7 @@ final class Incumbent {
 
   /** A part whose bound is not below this holds nothing of interest, up to rounding. */
   double cutoff() {
-    double saved = Math.max(noise(best.objective()), interest.saving * best.cover().cost());
-    return Math.min(best.objective() - saved, interest.below);
+    return Math.min(best.objective() - noise(best.objective()), worth);
   }
 
   /** Differences below this are rounding. */

@@ -3,13 +3,9 @@ package org.coatrun.routing.siting;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.coatrun.routing.siting.Incumbent.Interest;
 
 /** The best machine spots, each taken alone. */
 public final class SpotRanking {
-
-  /** A spot is compared by a cover that none from it undercuts by more than this part. */
-  private static final double SAVING = 1e-3;
 
   private final SearchBasis basis;
   private final CoverResult plan;
@@ -35,8 +31,8 @@ public final class SpotRanking {
   }
 
   /**
-   * The {@code count} best spots, the best first, each with a cover that is within a thousandth of
-   * the best one from there, and with its bound; spots that differ by less may change places.
+   * The {@code count} best spots, the best first, each with its best cover, or with its bound where
+   * the nodes ran out.
    *
    * @param plan the best cover of the problem; where it has one machine, its spot keeps it
    * @param mostNodes parts of each search that are looked at
@@ -57,11 +53,10 @@ public final class SpotRanking {
             .toList();
     double worst =
         rough.stream().mapToDouble(r -> r.objective()).sorted().limit(count).max().orElse(0);
-    var interest = new Interest(worst, SAVING);
     return IntStream.range(0, spots)
         .filter(m -> rough.get(m).bound() <= worst + Incumbent.noise(worst))
         .parallel()
-        .mapToObj(m -> alone(m, interest, mostNodes))
+        .mapToObj(m -> alone(m, worst, mostNodes))
         .sorted(Comparator.comparingDouble(this::objective).thenComparingInt(Alone::spot))
         .limit(count)
         .toList();
@@ -71,9 +66,9 @@ public final class SpotRanking {
     return alone.objective(penalty);
   }
 
-  private Alone alone(int spot, Interest interest, int mostNodes) {
+  private Alone alone(int spot, double worth, int mostNodes) {
     boolean planned = plan.cover().map(c -> c.machines().equals(List.of(spot))).orElse(false);
     return new Alone(
-        spot, planned ? plan : CoverSearch.from(spot, basis, plan.price(), interest, mostNodes));
+        spot, planned ? plan : CoverSearch.from(spot, basis, plan.price(), worth, mostNodes));
   }
 }
