@@ -123,7 +123,7 @@ record TakeoffRun(
     return line.map(
             l ->
                 TakeoffPage.html(
-                    results, meshes, shown, l.request(), LineChoice.of(l.request(), l.plan())))
+                    results, meshes, shown, l.request(), LineChoice.of(l.planner(), l.plan())))
         .orElseGet(() -> TakeoffPage.html(results, meshes, shown));
   }
 

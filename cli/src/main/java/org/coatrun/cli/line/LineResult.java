@@ -17,6 +17,7 @@ import org.coatrun.shared.model.Building;
 /**
  * A line as worked out for a building.
  *
+ * @param planner that knows the line from the other spots compared, too
  * @param findings of floors, work and line, sorted; those of the takeoff are not among them
  * @param cautions what every output says
  */
@@ -24,6 +25,7 @@ public record LineResult(
     Building building,
     Job job,
     LineRequest request,
+    LinePlanner planner,
     LinePlan plan,
     List<Finding> findings,
     List<String> cautions) {
@@ -49,10 +51,11 @@ public record LineResult(
     Floors floors =
         FloorCutter.cut(building, takeoff.surfaces().extents().values(), FloorOptions.defaults());
     LineRequest request = JobLine.request(job, building.origin(), floors.floors(), work.pieces());
-    LinePlan plan = LinePlanner.plan(request);
+    LinePlanner planner = LinePlanner.of(request);
+    LinePlan plan = planner.plan();
     var findings = new ArrayList<Finding>(floors.findings());
     findings.addAll(work.findings());
     findings.addAll(plan.findings());
-    return new LineResult(building, job, request, plan, findings, cautions);
+    return new LineResult(building, job, request, planner, plan, findings, cautions);
   }
 }

@@ -3,10 +3,8 @@ package org.coatrun.cli.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.coatrun.routing.line.LinePlanner;
 import org.coatrun.shared.line.LinePlan;
-import org.coatrun.shared.line.LineRequest;
 import org.coatrun.shared.line.MachineSpot;
 import org.coatrun.shared.line.SpotComparison;
 
@@ -22,26 +20,16 @@ public record LineChoice(String label, LinePlan plan, Optional<SpotComparison> c
   /**
    * The plan itself first, then each other spot of its comparison, planned alone.
    *
-   * @param plan of the request
+   * @param plan that the planner made
    */
-  public static List<LineChoice> of(LineRequest request, LinePlan plan) {
-    List<SpotComparison> others =
-        plan.comparison().stream().filter(c -> !isAlone(plan, c.spot())).toList();
-    // Each spot is planned on its own, so that they can be planned side by side.
-    List<LinePlan> plans =
-        IntStream.range(0, others.size())
-            .parallel()
-            .mapToObj(i -> LinePlanner.plan(request.withSpots(List.of(others.get(i).spot()), 1)))
-            .toList();
+  public static List<LineChoice> of(LinePlanner planner, LinePlan plan) {
+    var own = plan.comparison().stream().filter(c -> isAlone(plan, c.spot())).findFirst();
     List<LineChoice> choices = new ArrayList<>();
-    choices.add(
-        new LineChoice(
-            "the plan: " + names(plan),
-            plan,
-            plan.comparison().stream().filter(c -> isAlone(plan, c.spot())).findFirst()));
-    for (int i = 0; i < others.size(); i++) {
-      SpotComparison other = others.get(i);
-      choices.add(new LineChoice(other.spot().name(), plans.get(i), Optional.of(other)));
+    choices.add(new LineChoice("the plan: " + names(plan), plan, own));
+    for (SpotComparison other : plan.comparison()) {
+      if (!isAlone(plan, other.spot())) {
+        choices.add(new LineChoice(other.spot().name(), planner.from(other), Optional.of(other)));
+      }
     }
     return choices;
   }

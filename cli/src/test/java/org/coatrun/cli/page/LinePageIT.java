@@ -46,7 +46,8 @@ class LinePageIT {
                     new MachineSpot("near", 0, new Vec2(44, 40), 0, List.of("A ramp.")),
                     new MachineSpot("corner", 0, new Vec2(2, 2), 0, List.of())),
                 1);
-    choices = LineChoice.of(request, LinePlanner.plan(request));
+    LinePlanner planner = LinePlanner.of(request);
+    choices = LineChoice.of(planner, planner.plan());
     page = folder.resolve("report.html");
     Files.writeString(
         page,

@@ -27,12 +27,16 @@ final class Comparison {
     this.risers = risers;
   }
 
+  /** A row of the table, and the cover that it stands for. */
+  record Compared(SpotComparison row, CoverResult result) {}
+
   /** The best spots, the plan's own among those compared. */
-  List<SpotComparison> best(int count, CoverResult plan) {
-    var rows = new ArrayList<SpotComparison>();
+  List<Compared> best(int count, CoverResult plan) {
+    var rows = new ArrayList<Compared>();
     for (SpotRanking.Alone alone :
         SpotRanking.best(model.problem(), count, plan, request.searchNodes())) {
-      alone.result().cover().ifPresent(c -> rows.add(row(alone, c)));
+      CoverResult result = alone.result();
+      result.cover().ifPresent(c -> rows.add(new Compared(row(alone, c), result)));
     }
     return rows;
   }
