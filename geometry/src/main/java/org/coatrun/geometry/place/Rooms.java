@@ -23,10 +23,7 @@ final class Rooms {
   Optional<ElementId> at(double x, double y, double z, double lowest) {
     TreeMap<ElementId, Integer> inside = new TreeMap<>();
     ElementId below = null;
-    for (Plumb.Hit hit : plumb.all(x, y)) {
-      if (hit.z() > z) {
-        break;
-      }
+    for (Plumb.Hit hit : plumb.all(x, y, Double.NEGATIVE_INFINITY, z)) {
       inside.merge(hit.id(), hit.up() ? -1 : 1, Integer::sum);
       if (hit.up() && hit.z() >= lowest) {
         below = hit.id();

@@ -71,14 +71,17 @@ public final class Standings {
   /** Tops of plates within the height of a body, each floor once, by its uppermost face. */
   private List<Standing.Level> passed(Thing body, double above) {
     Box b = body.bounds();
-    List<Plumb.Hit> hits = new ArrayList<>(plates.all(b.centreX(), b.centreY()));
-    for (double[] to : AROUND) {
-      hits.addAll(plates.all(b.centreX() + BESIDE_M * to[0], b.centreY() + BESIDE_M * to[1]));
+    double from = Math.max(above, foot(body)) + PIECE_M;
+    double to = b.maxZ() - PIECE_M;
+    List<Plumb.Hit> hits = new ArrayList<>(plates.all(b.centreX(), b.centreY(), from, to));
+    for (double[] side : AROUND) {
+      double x = b.centreX() + BESIDE_M * side[0];
+      double y = b.centreY() + BESIDE_M * side[1];
+      hits.addAll(plates.all(x, y, from, to));
     }
     List<Plumb.Hit> tops =
         hits.stream()
-            .filter(h -> h.up() && h.z() < b.maxZ() - PIECE_M)
-            .filter(h -> h.z() > Math.max(above, foot(body)) + PIECE_M)
+            .filter(h -> h.up() && h.z() > from && h.z() < to)
             .sorted(Comparator.comparingDouble(Plumb.Hit::z).thenComparing(Plumb.Hit::id))
             .toList();
     List<Standing.Level> floors = new ArrayList<>();

@@ -4,21 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.concurrent.Callable;
-import java.util.concurrent.CancellationException;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
-import java.util.function.IntConsumer;
 import org.coatrun.geometry.exposure.Thing;
 import org.coatrun.geometry.frame.FrameBuilder;
 import org.coatrun.geometry.frame.FrameOptions;
 import org.coatrun.geometry.frame.FramePiece;
-import org.coatrun.geometry.solid.Kernel;
-import org.coatrun.geometry.solid.Tolerance;
 import org.coatrun.geometry.view.ElementMesh;
 import org.coatrun.geometry.view.Triangles;
 import org.coatrun.shared.finding.Finding;
@@ -41,8 +33,6 @@ import org.coatrun.shared.surface.Surfaces;
  */
 public final class SurfaceTakeoff {
 
-  private static final int CHUNK = 32;
-
   private SurfaceTakeoff() {}
 
   /**
@@ -51,46 +41,37 @@ public final class SurfaceTakeoff {
    */
   public static Surfaces measure(Building building, SurfaceOptions options, Progress progress) {
     Subjects subjects = Subjects.of(building);
-    ExecutorService pool = Executors.newFixedThreadPool(options.threads());
-    try {
-      return measure(building, subjects, options, progress, pool);
-    } finally {
-      pool.shutdownNow();
+    try (Crew crew = new Crew(options.threads())) {
+      return measure(building, subjects, options, progress, crew);
     }
   }
 
   private static Surfaces measure(
-      Building building,
-      Subjects subjects,
-      SurfaceOptions options,
-      Progress progress,
-      ExecutorService pool) {
+      Building building, Subjects subjects, SurfaceOptions options, Progress progress, Crew crew) {
     int total = subjects.measured().size();
     var all = new ArrayList<Element>(subjects.measured());
     all.addAll(subjects.covering());
     Things.Result[] made = new Things.Result[all.size()];
     var things = new Things(options.exposure().holeMouth().squareMetres());
-    each(
+    crew.each(
         all.size(),
-        options.threads(),
-        pool,
         kernel -> i -> made[i] = things.of(all.get(i), subjects.openingsOf(all.get(i)), kernel));
+    Future<Frame> frame = crew.begin(() -> frame(made));
+    Future<List<Standing>> standings = crew.begin(() -> Places.of(building, made));
     Neighbours neighbours =
         new Neighbours(bodies(made), 4 * options.exposure().contactGap().metres());
     var takeoff = new ElementTakeoff(building, options);
     ElementTakeoff.Outcome[] outcomes = new ElementTakeoff.Outcome[total];
     var done = new AtomicInteger();
-    each(
+    crew.each(
         total,
-        options.threads(),
-        pool,
         kernel ->
             i -> {
               outcomes[i] = takeoff.measure(made[i], neighbours, kernel);
               progress.step(done.incrementAndGet(), total);
             });
     options.meshes().ifPresent(sink -> standingBy(made, total, sink));
-    return gathered(outcomes, frame(made), Places.of(building, made), extents(made, total));
+    return gathered(outcomes, Crew.result(frame), Crew.result(standings), extents(made, total));
   }
 
   private static List<Thing> bodies(Things.Result[] made) {
@@ -147,45 +128,5 @@ public final class SurfaceTakeoff {
     var places = new TreeMap<ElementId, Standing>();
     standings.forEach(s -> places.put(s.id(), s));
     return new Surfaces(measurements, findings, frame, places, extents);
-  }
-
-  /** What a thread does with each number, with tools of its own. */
-  @FunctionalInterface
-  private interface Work {
-    IntConsumer with(Kernel kernel);
-  }
-
-  /** Threads take numbers in chunks; each result has its own place. */
-  private static void each(int count, int threads, ExecutorService pool, Work work) {
-    var next = new AtomicInteger();
-    var jobs = new ArrayList<Callable<Boolean>>();
-    for (int t = 0; t < threads; t++) {
-      jobs.add(
-          () -> {
-            IntConsumer step = work.with(new Kernel(Tolerance.DEFAULT));
-            int from = next.getAndAdd(CHUNK);
-            while (from < count) {
-              for (int i = from; i < Math.min(count, from + CHUNK); i++) {
-                step.accept(i);
-              }
-              from = next.getAndAdd(CHUNK);
-            }
-            return true;
-          });
-    }
-    await(jobs, pool);
-  }
-
-  private static void await(List<Callable<Boolean>> jobs, ExecutorService pool) {
-    try {
-      for (Future<Boolean> f : pool.invokeAll(jobs)) {
-        f.get();
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new CancellationException("measuring was interrupted");
-    } catch (ExecutionException e) {
-      throw new IllegalStateException("measuring an element failed", e.getCause());
-    }
   }
 }

@@ -114,6 +114,24 @@ class StandingsTest {
   }
 
   @Test
+  void inATowerEachStandsOnItsOwnFloorAndAColumnPassesThoseWithinIt() {
+    for (int i = 0; i < 300; i++) {
+      slab(1 + i, Slab.Kind.FLOOR, box(0, 0, 4 * i - 0.2, 20, 10, 0.2));
+    }
+    member(1001, Role.BEAM, box(5, 5, 4 * 150 + 3.4, 6, 0.2, 0.4));
+    member(1002, Role.COLUMN, box(5, 5, 4 * 20, 0.3, 0.3, 16.2));
+    member(1003, Role.BEAM, box(5, 5, 4 * 299 + 3.4, 6, 0.2, 0.4));
+
+    level(standing(1001).floor(), 151, 600);
+    level(standing(1001).over(), 152, 603.8);
+    level(standing(1002).floor(), 21, 80);
+    assertThat(standing(1002).passed().stream().map(l -> l.plate().step()))
+        .containsExactly(22L, 23L, 24L);
+    level(standing(1003).floor(), 300, 1196);
+    assertThat(standing(1003).over()).isEmpty();
+  }
+
+  @Test
   void whatEndsJustAboveAFloorDoesNotPassIt() {
     twoFloors();
     member(12, Role.COLUMN, box(5, 5, 0, 0.3, 0.3, 4.4));

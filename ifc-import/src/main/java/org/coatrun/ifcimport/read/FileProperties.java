@@ -1,7 +1,9 @@
 package org.coatrun.ifcimport.read;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -51,6 +53,37 @@ final class FileProperties implements Properties {
 
   private Optional<String> textOf(String name) {
     return sets().boxed().flatMap(s -> textIn(s, name).stream()).findFirst();
+  }
+
+  /** Each set is decoded once for all names. */
+  @Override
+  public Map<String, String> texts(List<String> names) {
+    Map<String, String> found = new HashMap<>();
+    sets()
+        .filter(set -> file.model().isA(set, "IfcPropertySet"))
+        .forEach(set -> textsIn(set, names, found));
+    return found;
+  }
+
+  private void textsIn(long set, List<String> names, Map<String, String> found) {
+    try {
+      textsAmong(file.model().get(set), names, found, 0);
+    } catch (BrokenRecordException e) {
+      // A broken set says nothing more; the record's own fault is a finding of the file.
+      return;
+    }
+  }
+
+  private void textsAmong(Entity set, List<String> names, Map<String, String> found, int depth) {
+    for (Entity p : set.refs("HasProperties")) {
+      String own = p.text("Name").trim();
+      Optional<String> name = names.stream().filter(own::equalsIgnoreCase).findFirst();
+      if (name.isPresent() && !found.containsKey(name.get())) {
+        valueOf(p).ifPresent(value -> found.put(name.get(), value));
+      } else if (name.isEmpty() && p.isA("IfcComplexProperty") && depth < MOST_NESTED) {
+        textsAmong(p, names, found, depth + 1);
+      }
+    }
   }
 
   private Optional<String> textIn(long set, String name) {

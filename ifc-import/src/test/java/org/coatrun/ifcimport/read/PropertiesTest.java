@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import org.coatrun.shared.model.Properties;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -54,6 +56,11 @@ class PropertiesTest {
     assertThat(p.text("Inner")).hasValue("deep");
     assertThat(p.text("Empty")).isEmpty();
     assertThat(p.text("Absent")).isEmpty();
+    assertThat(p.texts(List.of("firerating", "Inner", "Empty", "Status", "Absent")))
+        .containsOnly(
+            Map.entry("firerating", "2 h"),
+            Map.entry("Inner", "deep"),
+            Map.entry("Status", "NEW, DEMOLISH"));
   }
 
   /** An element's own value stands before its type's; what only the type has counts too. */

@@ -1,9 +1,9 @@
 package org.coatrun.shared.bid;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.coatrun.shared.estimate.DeckLine;
 import org.coatrun.shared.estimate.Line;
 import org.coatrun.shared.estimate.MemberLine;
@@ -88,11 +88,14 @@ public final class Coatables {
     return member.kind() == MemberKind.COLUMN || member.kind() == MemberKind.HOLLOW_COLUMN;
   }
 
+  // Side by side, since much is still to be read from the model; the order stays.
   List<Coated> all() {
-    List<Coated> all = new ArrayList<>();
-    takeoff.members().forEach(line -> quantities(line).ifPresent(q -> all.add(member(line, q))));
-    takeoff.decks().forEach(line -> quantities(line).ifPresent(q -> all.add(deck(line, q))));
-    return all;
+    Stream<Coated> members =
+        takeoff.members().parallelStream()
+            .flatMap(line -> quantities(line).map(q -> member(line, q)).stream());
+    Stream<Coated> decks =
+        takeoff.decks().stream().flatMap(line -> quantities(line).map(q -> deck(line, q)).stream());
+    return Stream.concat(members, decks).toList();
   }
 
   private static Optional<Quantities> quantities(Line line) {

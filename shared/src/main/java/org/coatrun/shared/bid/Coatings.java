@@ -2,11 +2,13 @@ package org.coatrun.shared.bid;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.coatrun.shared.model.Material;
 import org.coatrun.shared.model.Member;
+import org.coatrun.shared.model.Properties;
 
 /** Finds in a model whether steel comes to site primed, painted or galvanised. */
 final class Coatings {
@@ -39,16 +41,18 @@ final class Coatings {
         Stream.concat(
             member.materials().stream().map(Material::name),
             Stream.of(member.identity().typeName()));
-    return texts
-        .filter(Coatings::isCoated)
-        .findFirst()
-        .or(() -> PROPERTIES.stream().flatMap(p -> stated(member, p).stream()).findFirst());
+    return texts.filter(Coatings::isCoated).findFirst().or(() -> stated(member.properties()));
   }
 
-  private static Optional<String> stated(Member member, String property) {
-    return member
-        .properties()
-        .text(property)
+  private static Optional<String> stated(Properties properties) {
+    Map<String, String> values = properties.texts(PROPERTIES);
+    return values.isEmpty()
+        ? Optional.empty()
+        : PROPERTIES.stream().flatMap(p -> stated(values, p).stream()).findFirst();
+  }
+
+  private static Optional<String> stated(Map<String, String> values, String property) {
+    return Optional.ofNullable(values.get(property))
         .map(String::trim)
         .filter(
             v -> isCoated(v) || (YES.contains(v.toLowerCase(Locale.ROOT)) && isCoated(property)))

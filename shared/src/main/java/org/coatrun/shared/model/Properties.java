@@ -1,5 +1,7 @@
 package org.coatrun.shared.model;
 
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -9,6 +11,13 @@ public interface Properties {
 
   /** The value of a property by its name, whatever set it stands in, as text. */
   Optional<String> text(String name);
+
+  /** The values of those of some properties that there are, by their names as asked for. */
+  default Map<String, String> texts(List<String> names) {
+    Map<String, String> found = new HashMap<>();
+    names.forEach(name -> text(name).ifPresent(value -> found.put(name, value)));
+    return found;
+  }
 
   /**
    * The value of a quantity by its name in SI units; empty where it is missing or contradicts
