@@ -20,13 +20,13 @@ public final class CoverSearch {
   private static final int ROOT_STEPS = 150;
   private static final int NODE_STEPS = 20;
 
+  private final SearchBasis basis;
   private final CoverProblem problem;
   private final Coverage coverage;
   private final SpotOptions options;
   private final Bounder bounder;
   private final int[][][] outlets;
   private final Evaluator evaluator;
-  private final Improver improver;
   private final Incumbent incumbent;
   private final Tightener tightener;
   private final int mostNodes;
@@ -35,14 +35,14 @@ public final class CoverSearch {
   private long made;
 
   private CoverSearch(SearchBasis basis, double worth, int mostNodes) {
+    this.basis = basis;
     this.mostNodes = mostNodes;
     problem = basis.problem();
     options = basis.options();
     bounder = basis.bounder();
     coverage = basis.coverage();
     outlets = basis.outlets();
-    evaluator = new Evaluator(problem, mostNodes);
-    improver = new Improver(evaluator);
+    evaluator = new Evaluator(basis, outlets, mostNodes);
     // Nothing is open to us always.
     incumbent = new Incumbent(evaluator.value(new BitSet(), true), worth);
     tightener = new Tightener(problem, coverage, bounder, evaluator, incumbent);
@@ -100,7 +100,7 @@ public final class CoverSearch {
     double open = queue.isEmpty() ? Double.POSITIVE_INFINITY : queue.peek().bound();
     double bound = Math.min(Math.min(open, unproven), incumbent.cutoff());
     boolean optimal = bound >= best.objective() - 2 * Incumbent.noise(best.objective());
-    double left = best.cover().uncovered() * problem.uncovered();
+    double left = best.cover().uncovered() * basis.penalty();
     double cost = optimal ? best.cover().cost() : Math.max(0, bound - left);
     return new CoverResult(Optional.of(best.cover()), cost, nodes, optimal, price);
   }
@@ -112,7 +112,7 @@ public final class CoverSearch {
   private void begin(int mostMachines) {
     List<List<Integer>> sets = SpotSets.upTo(mostMachines, problem.machineCost().length);
     List<Integer> first = options.mostPromising(sets);
-    improver.grow(options.of(first)).ifPresent(incumbent::offer);
+    new Improver(evaluator).grow(options.of(first)).ifPresent(incumbent::offer);
     Node root = refined(begin(first, StartPrices.of(problem, options.of(first))));
     List<Integer> all = IntStream.range(0, problem.options().size()).boxed().toList();
     Bounder.Values value = bounder.values(root.price(), outlets, all);
@@ -150,7 +150,8 @@ public final class CoverSearch {
     if (better.bound() < incumbent.cutoff()) {
       List<Integer> left = better.undropped();
       ToDoubleFunction<BitSet> least = bounder.least(better, coverage.of(left));
-      improver
+      // Of these, only the outlets left are of any use to a better cover.
+      new Improver(new Evaluator(basis, better.outlets(), mostNodes))
           .improve(left, open -> least.applyAsDouble(open) < incumbent.cutoff())
           .ifPresent(incumbent::offer);
       better = tightener.tightened(better, NODE_STEPS);

@@ -24,6 +24,7 @@ final class DualAscent {
   private final double[] slack;
   private final int[] level;
   private final boolean[] blocked;
+  private final boolean closed;
 
   private DualAscent(OutletCosts costs, Status[] status) {
     this.costs = costs;
@@ -32,6 +33,7 @@ final class DualAscent {
     slack = new double[costs.outlets()];
     level = new int[costs.cells()];
     blocked = new boolean[costs.cells()];
+    closed = Arrays.asList(status).contains(Status.CLOSED);
   }
 
   /**
@@ -85,7 +87,7 @@ final class DualAscent {
     while (next < order.length && cost[next] <= dual[c] + EPS) {
       int i = order[next];
       room = status[i] == Status.CLOSED ? room : Math.min(room, slack[i]);
-      next = skip(c, next + 1);
+      next = closed ? skip(c, next + 1) : next + 1;
     }
     double step = next < order.length ? Math.min(room, cost[next] - dual[c]) : room;
     blocked[c] = !(step > EPS);

@@ -12,13 +12,18 @@ import java.util.TreeSet;
 final class Evaluator {
 
   private final CoverProblem problem;
+  private final int[][][] outlets;
   private final double penalty;
   private final int outletNodes;
   private final Map<Key, FloorCost> known = new HashMap<>();
 
-  Evaluator(CoverProblem problem, int outletNodes) {
-    this.problem = problem;
-    this.penalty = problem.uncovered();
+  /**
+   * @param outlets by option and floor, those that may be set up
+   */
+  Evaluator(SearchBasis basis, int[][][] outlets, int outletNodes) {
+    this.problem = basis.problem();
+    this.penalty = basis.penalty();
+    this.outlets = outlets;
     this.outletNodes = outletNodes;
   }
 
@@ -120,12 +125,9 @@ final class Evaluator {
   }
 
   private void addOutlets(int f, int j, List<int[]> places, List<Double> fixed) {
-    double[] costs = problem.options().get(j).outletCost()[f];
-    for (int o = 0; o < costs.length; o++) {
-      if (Double.isFinite(costs[o])) {
-        places.add(new int[] {j, o});
-        fixed.add(costs[o]);
-      }
+    for (int o : outlets[j][f]) {
+      places.add(new int[] {j, o});
+      fixed.add(problem.options().get(j).outletCost()[f][o]);
     }
   }
 

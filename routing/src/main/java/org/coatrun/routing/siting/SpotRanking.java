@@ -14,7 +14,7 @@ public final class SpotRanking {
   private SpotRanking(CoverProblem problem, CoverResult plan) {
     this.plan = plan;
     basis = SearchBasis.of(problem);
-    penalty = problem.uncovered();
+    penalty = basis.penalty();
   }
 
   /**
