@@ -26,11 +26,11 @@ final class Drawings {
   static SectionOutline draw(Profile profile, List<BuildResult.Note> notes) {
     OutlineResult result = Outlines.of(profile);
     if (result instanceof OutlineResult.Drawn d) {
-      for (String note : d.notes()) {
-        notes.add(
-            new BuildResult.Note(
-                SurfaceFinding.RADII_LEFT_OUT, named(profile) + ": " + note + "."));
-      }
+      d.notes()
+          .forEach(
+              n ->
+                  notes.add(
+                      new BuildResult.Note(n.code(), named(profile) + ": " + n.words() + ".")));
       return d.outline();
     }
     if (result instanceof OutlineResult.NotHandled n) {

@@ -4,6 +4,8 @@ import static org.coatrun.geometry.profile.ImpossibleSectionException.require;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import org.coatrun.shared.finding.SurfaceFinding;
 import org.coatrun.shared.shape.Curve2;
 import org.coatrun.shared.shape.Profile;
 import org.coatrun.shared.shape.Segment2;
@@ -40,19 +42,33 @@ final class FreeShapes {
   static Ring ring(Curve2 curve) {
     double size = size(curve);
     var out = new ArrayList<Segment2>();
-    for (Segment2 piece : curve.segments()) {
-      if (Pieces.length(piece) > SAME_POINT * size) {
-        join(out, piece, size);
-      }
-    }
-    if (out.isEmpty()) {
-      throw ImpossibleSectionException.of("the outline has no length");
-    }
+    chain(curve, size).pieces().forEach(piece -> join(out, piece, size));
     close(out, size);
     Ring ring = new Ring(out);
     double area = Math.abs(ring.area());
     require(area > 1e-12 * size * size, "an outline with an area", area);
     return ring;
+  }
+
+  /** What of an outline was read otherwise than written. */
+  static List<OutlineResult.Note> notes(Profile.Outline p) {
+    boolean turned =
+        Stream.concat(Stream.of(p.outer()), p.holes().stream())
+            .anyMatch(curve -> chain(curve, size(curve)).turned());
+    return turned
+        ? List.of(
+            new OutlineResult.Note(
+                SurfaceFinding.PIECES_TURNED, "parts of its outline run against the others"))
+        : List.of();
+  }
+
+  private static HeadToTail chain(Curve2 curve, double size) {
+    List<Segment2> pieces =
+        curve.segments().stream().filter(p -> Pieces.length(p) > SAME_POINT * size).toList();
+    if (pieces.isEmpty()) {
+      throw ImpossibleSectionException.of("the outline has no length");
+    }
+    return HeadToTail.of(pieces, GAP * size);
   }
 
   private static void join(List<Segment2> out, Segment2 piece, double size) {

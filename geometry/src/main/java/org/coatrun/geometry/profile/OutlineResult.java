@@ -1,6 +1,7 @@
 package org.coatrun.geometry.profile;
 
 import java.util.List;
+import org.coatrun.shared.finding.SurfaceFinding;
 
 /** What came of drawing a profile. */
 public sealed interface OutlineResult {
@@ -8,13 +9,20 @@ public sealed interface OutlineResult {
   /**
    * Drawn.
    *
-   * @param notes what had to be read otherwise than written, one sentence each; usually empty
+   * @param notes what had to be read otherwise than written; usually empty
    */
-  record Drawn(SectionOutline outline, List<String> notes) implements OutlineResult {
+  record Drawn(SectionOutline outline, List<Note> notes) implements OutlineResult {
     public Drawn {
       notes = List.copyOf(notes);
     }
   }
+
+  /**
+   * Something read otherwise than written.
+   *
+   * @param words what, without a full stop
+   */
+  record Note(SurfaceFinding code, String words) {}
 
   /**
    * Not drawn: dimensions that no section can have.

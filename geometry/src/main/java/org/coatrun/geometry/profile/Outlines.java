@@ -3,6 +3,7 @@ package org.coatrun.geometry.profile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.coatrun.shared.finding.SurfaceFinding;
 import org.coatrun.shared.shape.Profile;
 import org.coatrun.shared.surface.SectionMeasure.Basis;
 
@@ -38,7 +39,9 @@ public final class Outlines {
     OutlineResult plain = sharp(profile);
     if (plain instanceof OutlineResult.Drawn d) {
       var notes = new ArrayList<>(d.notes());
-      notes.add(why.getMessage() + "; drawn with sharp corners");
+      notes.add(
+          new OutlineResult.Note(
+              SurfaceFinding.RADII_LEFT_OUT, why.getMessage() + "; drawn with sharp corners"));
       return new OutlineResult.Drawn(d.outline(), notes);
     }
     return plain;
@@ -58,7 +61,9 @@ public final class Outlines {
     if (profile instanceof Profile.Composite p) {
       return composite(p);
     }
-    return new OutlineResult.Drawn(single(profile), List.of());
+    List<OutlineResult.Note> notes =
+        profile instanceof Profile.Outline p ? FreeShapes.notes(p) : List.of();
+    return new OutlineResult.Drawn(single(profile), notes);
   }
 
   private static OutlineResult placed(Profile.Placed p) {
@@ -75,7 +80,7 @@ public final class Outlines {
   private static OutlineResult composite(Profile.Composite p) {
     ImpossibleSectionException.require(!p.parts().isEmpty(), "a composite with a part");
     var regions = new ArrayList<Region>();
-    var notes = new ArrayList<String>();
+    var notes = new ArrayList<OutlineResult.Note>();
     var bases = new ArrayList<Basis>();
     for (Profile part : p.parts()) {
       OutlineResult drawn = draw(part);

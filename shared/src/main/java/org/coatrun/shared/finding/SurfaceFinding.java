@@ -55,7 +55,13 @@ public enum SurfaceFinding implements FindingCode {
       "F309",
       Severity.WARNING,
       "What a cut leaves is less than half as long as the model states; it may be the offcut.",
-      "Look which side of the cut is the member, and measure it by hand if it is the other.");
+      "Look which side of the cut is the member, and measure it by hand if it is the other."),
+  /** An outline whose parts do not follow each other as they are flagged. */
+  PIECES_TURNED(
+      "F310",
+      Severity.NOTE,
+      "Parts of the section's outline are flagged to run the wrong way; they were turned round.",
+      "Nothing, unless the section looks wrong.");
 
   private final String code;
   private final Severity severity;
