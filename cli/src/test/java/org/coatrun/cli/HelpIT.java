@@ -117,8 +117,8 @@ class HelpIT {
         .startsWith(
             """
             Pail check: from water in a pail to its flow and the bags an hour it supports.
-            Usage: coatrun pail [-h] [--bag=WEIGHT] --depth=LENGTH --diameter=LENGTH [--ratio=NUMBER]
-                                --seconds=NUMBER
+            Usage: coatrun pail [-h] [--bag=WEIGHT] --depth=LENGTH --diameter=LENGTH [--job=JOB.yaml]
+                                [--ratio=NUMBER] --seconds=NUMBER
             """)
         .endsWith(EXIT_CODES);
   }

@@ -2,8 +2,11 @@ package org.coatrun.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.coatrun.cli.Program.Run;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -33,6 +36,31 @@ class PailIT {
         Program.run("pail", "--depth=9in", "--diameter=11in", "--seconds=30", "--bag", "100", "lb");
 
     assertThat(run.out()).contains("7.41 gal/min (28.03 L/min)", "30.9 bags/h of 100.0 lb");
+  }
+
+  /**
+   * By hand, with the flow above: 3.7026 x 60 x 8.34 / (1.5 x 40) = 30.9 bags an hour, which is 61
+   * % of two machines with 25 bags an hour each; with bags of 20 lb it is twice as many, and
+   * enough.
+   */
+  @Test
+  void takesBagWaterAndMachinesFromAJob(@TempDir Path folder) throws Exception {
+    Path job =
+        Files.writeString(
+            folder.resolve("job.yaml"),
+            """
+            material: {bag: 40 lb, water-ratio: 1.5}
+            machine: {rate: 25 bags/h, machines: 2}
+            """);
+    String check = "pail --depth 9 in --diameter 11 in --seconds 60 --job " + job;
+
+    assertThat(Program.run((Object[]) check.split(" ", -1)).out())
+        .contains("30.9 bags/h of 40.0 lb")
+        .contains("50.0 bags/h with 2 machines; the water bears 61 % of it")
+        .contains("1.50 : 1 by weight");
+    assertThat(Program.run((Object[]) (check + " --bag 20 lb").split(" ", -1)).out())
+        .contains("61.8 bags/h of 20.0 lb")
+        .contains("the water is enough");
   }
 
   @ParameterizedTest

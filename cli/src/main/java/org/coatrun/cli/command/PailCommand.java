@@ -1,8 +1,13 @@
 package org.coatrun.cli.command;
 
+import java.nio.file.Path;
+import java.util.Optional;
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.ExitCode;
+import org.coatrun.cli.input.JobFolder;
 import org.coatrun.cli.report.PailScreen;
+import org.coatrun.shared.job.Job;
+import org.coatrun.shared.job.MaterialSpec;
 import org.coatrun.shared.rules.MixingWater;
 import org.coatrun.shared.units.FlowRate;
 import org.coatrun.shared.units.Length;
@@ -19,6 +24,8 @@ import picocli.CommandLine.Option;
       "Run the water into an empty pail with straight sides for a minute, then measure its depth:",
       "",
       "  coatrun pail --depth 9 in --diameter 11 in --seconds 60",
+      "",
+      "With --job the bag, the ratio of water and the rate of the machines are the job file's.",
       ""
     })
 final class PailCommand extends Subcommand {
@@ -54,25 +61,35 @@ final class PailCommand extends Subcommand {
       names = "--bag",
       paramLabel = "WEIGHT",
       parameterConsumer = QuantityWords.class,
-      description = "Weight of a bag; 50 lb, if not given.")
-  private Mass bag = Mass.ofPounds(50);
+      description = "Weight of a bag; 50 lb, if neither this nor a job file says so.")
+  private Optional<Mass> bag = Optional.empty();
 
   @Option(
       names = "--ratio",
       paramLabel = "NUMBER",
       description =
-          "Water to dry material by weight, as the maker states it; 1.2, if not given, which is"
-              + " common practice.")
-  private double ratio = MixingWater.RATIO;
+          "Water to dry material by weight, as the maker states it; 1.2, if neither this nor a job"
+              + " file says so, which is common practice.")
+  private Optional<Double> ratio = Optional.empty();
+
+  @Option(
+      names = "--job",
+      paramLabel = "JOB.yaml",
+      description = "Job file: its bag, its ratio of water, and the rate of its machines.")
+  private Optional<Path> job = Optional.empty();
 
   @Override
   ExitCode run() throws CommandFailure {
-    if (bag.kilograms() <= 0 || !(ratio >= LEAST_RATIO && ratio <= MOST_RATIO)) {
+    Optional<Job> stated =
+        job.isPresent() ? Optional.of(JobFolder.read(job.get()).job()) : Optional.empty();
+    MaterialSpec material = stated.orElseGet(Job::defaults).material();
+    Mass each = bag.orElse(material.bag());
+    double water = ratio.orElse(material.waterRatio());
+    if (each.kilograms() <= 0 || !(water >= LEAST_RATIO && water <= MOST_RATIO)) {
       throw new CommandFailure(
           ExitCode.USAGE, "a bag must weigh something, and the ratio lie from 0.1 to 5");
     }
-    FlowRate flow = flow();
-    PailScreen.print(out(), flow, seconds, bag, ratio);
+    PailScreen.print(out(), flow(), seconds, each, water, stated.map(Job::machine));
     return ExitCode.OK;
   }
 

@@ -2,6 +2,8 @@ package org.coatrun.cli.report;
 
 import java.io.PrintWriter;
 import java.util.Locale;
+import java.util.Optional;
+import org.coatrun.shared.job.MachineSpec;
 import org.coatrun.shared.rules.MixingWater;
 import org.coatrun.shared.units.FlowRate;
 import org.coatrun.shared.units.Mass;
@@ -16,8 +18,15 @@ public final class PailScreen {
    *
    * @param seconds that it ran; positive
    * @param ratio of water to dry material by weight; positive
+   * @param machine whose rate the water has to bear, where a job states one
    */
-  public static void print(PrintWriter out, FlowRate flow, double seconds, Mass bag, double ratio) {
+  public static void print(
+      PrintWriter out,
+      FlowRate flow,
+      double seconds,
+      Mass bag,
+      double ratio,
+      Optional<MachineSpec> machine) {
     double gallons = flow.gallonsPerMinute() * seconds / 60;
     double litres = flow.litresPerMinute() * seconds / 60;
     double bags = MixingWater.bagsPerHour(flow, ratio, bag);
@@ -34,6 +43,7 @@ public final class PailScreen {
         bag.pounds(),
         bag.kilograms(),
         bags * bag.kilograms());
+    machine.ifPresent(m -> against(out, m, bags));
     out.println();
     line(
         out,
@@ -43,6 +53,19 @@ public final class PailScreen {
     out.println("Measure with everything else running that draws on the same supply, and measure");
     out.println("again when the supply changes: more bags than this come out dry.");
     out.println(Cautions.SHORT);
+  }
+
+  private static void against(PrintWriter out, MachineSpec machine, double bags) {
+    double asked = machine.rate() * machine.machines();
+    line(
+        out,
+        "The job's rate:     %.1f bags/h with %d %s; the water %s",
+        asked,
+        machine.machines(),
+        machine.machines() == 1 ? "machine" : "machines",
+        asked <= bags
+            ? "is enough"
+            : String.format(Locale.ROOT, "bears %.0f %% of it", Math.floor(100 * bags / asked)));
   }
 
   private static void line(PrintWriter out, String format, Object... values) {

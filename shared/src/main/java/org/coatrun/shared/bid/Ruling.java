@@ -2,7 +2,6 @@ package org.coatrun.shared.bid;
 
 import java.util.Optional;
 import org.coatrun.shared.units.FireDuration;
-import org.coatrun.shared.units.Length;
 
 /**
  * What rules and table decide for an element, before its thickness.
@@ -13,7 +12,7 @@ import org.coatrun.shared.units.Length;
  * @param coat whether it is to be coated
  * @param restrained whether restrained ratings of the listing serve
  * @param listing name of the listing to use, where one is named
- * @param thickness stated outright
+ * @param thickness stated outright, with what states it
  */
 public record Ruling(
     Optional<FireDuration> hours,
@@ -22,4 +21,4 @@ public record Ruling(
     boolean coat,
     boolean restrained,
     Optional<String> listing,
-    Optional<Length> thickness) {}
+    Optional<StatedThickness> thickness) {}

@@ -13,7 +13,6 @@ import org.coatrun.shared.rules.Numbers;
 import org.coatrun.shared.rules.Occupancy;
 import org.coatrun.shared.rules.Table601;
 import org.coatrun.shared.units.FireDuration;
-import org.coatrun.shared.units.Length;
 
 /**
  * Decides hours by Table 601 and the job's rules. Of several rules that match, the last one that
@@ -51,7 +50,7 @@ public final class Rulings {
             .map(i -> job.ratings().get(i).listing().orElseThrow())
             .or(job.thickness()::listing),
         last(matching, r -> r.thickness().isPresent())
-            .map(i -> job.ratings().get(i).thickness().orElseThrow())
+            .map(this::thickness)
             .or(() -> deckThickness(item)));
   }
 
@@ -67,8 +66,19 @@ public final class Rulings {
     return item instanceof CoatedDeck ? job.deck().hours() : Optional.empty();
   }
 
-  private Optional<Length> deckThickness(Coated item) {
-    return item instanceof CoatedDeck ? job.deck().thickness() : Optional.empty();
+  private StatedThickness thickness(int i) {
+    RatingRule rule = job.ratings().get(i);
+    return new StatedThickness(
+        rule.thickness().orElseThrow(),
+        number(i)
+            + rule.label().map(l -> " \"" + l + "\"").orElse("")
+            + rule.reason().map(r -> ": " + r).orElse(""));
+  }
+
+  private Optional<StatedThickness> deckThickness(Coated item) {
+    return item instanceof CoatedDeck
+        ? job.deck().thickness().map(t -> new StatedThickness(t, "deck.thickness of the job file"))
+        : Optional.empty();
   }
 
   private Optional<Integer> last(List<Integer> matching, Function<RatingRule, Boolean> states) {
@@ -84,11 +94,11 @@ public final class Rulings {
   private String reason(int i) {
     RatingRule rule = job.ratings().get(i);
     String hours = Numbers.plain(rule.hours().orElseThrow().hours()) + " h";
-    return "rule "
-        + (i + 1)
-        + " of the job file: "
-        + hours
-        + rule.reason().map(r -> ", " + r).orElse("");
+    return number(i) + ": " + hours + rule.reason().map(r -> ", " + r).orElse("");
+  }
+
+  private static String number(int i) {
+    return "rule " + (i + 1) + " of the job file";
   }
 
   private static String row(Table601.Rating rating) {

@@ -43,7 +43,8 @@ final class ThicknessFinder {
       return new Thickness.NotNeeded("0 h: no rating is asked of it");
     }
     if (ruling.thickness().isPresent()) {
-      return stated(ruling.thickness().get(), "stated by the job file");
+      StatedThickness outright = ruling.thickness().get();
+      return stated(outright.thickness(), "stated by " + outright.by());
     }
     if (hours.isEmpty()) {
       return new Thickness.Missing(WorkFinding.NO_HOURS, "no hours are stated for it");

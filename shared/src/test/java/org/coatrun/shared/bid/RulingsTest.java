@@ -76,7 +76,7 @@ class RulingsTest {
         by("""
                 building: {type: I-A}
                 ratings:
-                  - {section: W14X22, hours: 1 h, thickness: 1 in}
+                  - {section: W14X22, hours: 1 h, thickness: 1 in, label: bare, reason: as before}
                   - {label: halls, space: "north HALL*", hours: 4 h, reason: way out}
                   - {section: W14X22, restrained: yes}
                 """)
@@ -85,7 +85,9 @@ class RulingsTest {
     assertThat(ruling.hours()).contains(FireDuration.ofHours(4));
     assertThat(ruling.decidedBy()).isEqualTo("halls");
     assertThat(ruling.reason()).isEqualTo("rule 2 of the job file: 4 h, way out");
-    assertThat(ruling.thickness()).contains(Length.ofInches(1));
+    assertThat(ruling.thickness())
+        .contains(
+            new StatedThickness(Length.ofInches(1), "rule 1 of the job file \"bare\": as before"));
     assertThat(ruling.restrained()).isTrue();
   }
 
@@ -137,7 +139,8 @@ class RulingsTest {
         .containsExactly(
             Optional.of(FireDuration.ofHours(1)),
             "deck.hours",
-            Optional.of(Length.ofInches(0.625)));
+            Optional.of(
+                new StatedThickness(Length.ofInches(0.625), "deck.thickness of the job file")));
   }
 
   @Test

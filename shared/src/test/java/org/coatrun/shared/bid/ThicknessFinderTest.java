@@ -256,12 +256,14 @@ class ThicknessFinderTest {
             true,
             false,
             Optional.empty(),
-            Optional.of(Length.ofInches(1)));
+            Optional.of(new StatedThickness(Length.ofInches(1), "rule 7 of the job file")));
 
     missing(
         find(Steel.beam(1, "").member(), hours(2), BEAMS), WorkFinding.NO_SECTION_FACTOR, "W/D");
     missing(find(plate, open, BEAMS), WorkFinding.NO_HOURS, "no hours");
-    assertThat(given(find(plate, stated, BEAMS)).design()).isEqualTo(Length.ofInches(1));
+    assertThat(given(find(plate, stated, BEAMS)))
+        .extracting(Thickness.Given::design, Thickness.Given::reason)
+        .containsExactly(Length.ofInches(1), "stated by rule 7 of the job file");
     assertThat(find(plate, hours(0), BEAMS)).isInstanceOf(Thickness.NotNeeded.class);
     Job job = Job.parse("job.yaml", "thickness: {without-factor: 1-1/4 in}");
     assertThat(given(new ThicknessFinder(job, List.of()).of(plate, hours(2), List.of())).design())
