@@ -2,16 +2,14 @@ package org.coatrun.ifcimport.part21;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.Arrays;
 
 /**
  * Unpacks one stream within limits of size and ratio: into memory while it is small, else into a
- * temporary file that goes when it is closed.
+ * temporary file that goes with the program.
  */
 final class Unpacker {
 
@@ -51,43 +49,65 @@ final class Unpacker {
   }
 
   private ByteSource toFile(InputStream in, byte[] first) throws IOException {
-    Path file = Files.createTempFile("coatrun", ".ifc");
+    FileChannel channel = temporary();
     try {
-      write(in, first, file);
-      FileChannel channel =
-          FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.DELETE_ON_CLOSE);
-      removeIfPossible(file);
+      write(in, first, channel);
       return new ChannelSource(name, channel);
     } catch (IOException | RuntimeException | Error e) {
-      Files.deleteIfExists(file);
+      channel.close();
       throw e;
     }
   }
 
-  /** An open file can be removed on most systems, and then goes even if the program is killed. */
-  private static void removeIfPossible(Path file) {
+  /**
+   * A file that has no name any more on most systems, so that it goes with the program however that
+   * ends; elsewhere it goes when it is closed.
+   */
+  private FileChannel temporary() {
     try {
-      Files.deleteIfExists(file);
+      return FileChannel.open(
+          Files.createTempFile("coatrun", ".ifc"),
+          StandardOpenOption.READ,
+          StandardOpenOption.WRITE,
+          StandardOpenOption.DELETE_ON_CLOSE);
     } catch (IOException e) {
-      // then it goes when it is closed
+      throw noRoom(e);
     }
   }
 
-  private void write(InputStream in, byte[] first, Path file) throws IOException {
-    try (OutputStream out = Files.newOutputStream(file)) {
-      out.write(first);
-      long written = first.length;
-      byte[] buffer = Arrays.copyOf(first, 1 << 16);
-      int count = in.read(buffer);
-      while (count >= 0) {
-        written += count;
-        if (written > most) {
-          throw tooMuch();
-        }
-        out.write(buffer, 0, count);
-        count = in.read(buffer);
+  private void write(InputStream in, byte[] first, FileChannel out) throws IOException {
+    write(out, first, first.length);
+    long written = first.length;
+    byte[] buffer = new byte[1 << 16];
+    int count = in.read(buffer);
+    while (count >= 0) {
+      written += count;
+      if (written > most) {
+        throw tooMuch();
       }
+      write(out, buffer, count);
+      count = in.read(buffer);
     }
+  }
+
+  private void write(FileChannel out, byte[] bytes, int count) {
+    ByteBuffer left = ByteBuffer.wrap(bytes, 0, count);
+    try {
+      while (left.hasRemaining()) {
+        out.write(left);
+      }
+    } catch (IOException e) {
+      throw noRoom(e);
+    }
+  }
+
+  private ModelFileException noRoom(IOException cause) {
+    return new ModelFileException(
+        name
+            + " cannot be unpacked into "
+            + System.getProperty("java.io.tmpdir")
+            + ", the folder for temporary files; make room there, or unpack it yourself.",
+        cause);
   }
 
   private ModelFileException tooMuch() {

@@ -20,6 +20,7 @@ final class ZipContainer {
 
   private static final int MOST_ENTRIES = 10_000;
   private static final int MOST_NAMED = 5;
+  private static final int LONGEST_NAME = 60;
 
   private ZipContainer() {}
 
@@ -67,8 +68,15 @@ final class ZipContainer {
   private static String names(List<? extends ZipEntry> models) {
     String first =
         String.join(
-            ", ", models.stream().map(ZipEntry::getName).sorted().limit(MOST_NAMED).toList());
+            ", ", models.stream().map(ZipContainer::shown).sorted().limit(MOST_NAMED).toList());
     int more = models.size() - MOST_NAMED;
     return more > 0 ? first + " and " + more + " more" : first;
+  }
+
+  /** The end of a name, which says most, without what would steer a terminal. */
+  private static String shown(ZipEntry entry) {
+    String name = entry.getName().replaceAll("[\\p{Cntrl}\\p{Cf}\\u2028\\u2029]", "?");
+    int length = name.length();
+    return length > LONGEST_NAME ? "..." + name.substring(length - LONGEST_NAME) : name;
   }
 }

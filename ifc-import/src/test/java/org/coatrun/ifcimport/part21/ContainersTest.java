@@ -98,6 +98,16 @@ class ContainersTest {
   }
 
   @Test
+  void namesOfEntriesNeitherSteerATerminalNorFillIt() throws IOException {
+    Path odd =
+        zip("odd.ifczip", "x\u001b[2J\r\n\u202e.ifc", MODEL, "d/".repeat(9000) + ".ifc", MODEL);
+    assertThatThrownBy(() -> StepFile.open(odd, StepOptions.DEFAULT).close())
+        .isInstanceOf(ModelFileException.class)
+        .hasMessageContaining("x?[2J???.ifc")
+        .satisfies(e -> assertThat(e.getMessage().length()).isLessThan(300));
+  }
+
+  @Test
   void refusesAZipWithoutAModel() throws IOException {
     assertRefused(zip("none.ifczip", "readme.txt", "x"), "no file whose name ends in .ifc");
     Path empty = Files.write(folder.resolve("empty.ifczip"), emptyZip());

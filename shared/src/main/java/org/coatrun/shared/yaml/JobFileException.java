@@ -6,6 +6,8 @@ package org.coatrun.shared.yaml;
 public final class JobFileException extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
+  private static final int LONGEST_KEY = 150;
+  private static final int LONGEST_SENTENCE = 700;
 
   private final String file;
   private final int line;
@@ -19,11 +21,11 @@ public final class JobFileException extends RuntimeException {
    * @param sentence what is wrong and what to do
    */
   public JobFileException(String file, int line, String key, String sentence) {
-    super(where(file, line, key) + sentence);
+    super(where(file, line, shortened(key, LONGEST_KEY)) + shortened(sentence, LONGEST_SENTENCE));
     this.file = file;
     this.line = line;
-    this.key = key;
-    this.sentence = sentence;
+    this.key = shortened(key, LONGEST_KEY);
+    this.sentence = shortened(sentence, LONGEST_SENTENCE);
   }
 
   /** Name of the file, as the user gave it. */
@@ -44,6 +46,14 @@ public final class JobFileException extends RuntimeException {
   /** What is wrong and what to do, without the place. */
   public String sentence() {
     return sentence;
+  }
+
+  /** What the file holds may stand in it; beginning and end say enough. */
+  private static String shortened(String text, int longest) {
+    int half = longest / 2;
+    return text.length() <= longest
+        ? text
+        : text.substring(0, half) + " ... " + text.substring(text.length() - half);
   }
 
   private static String where(String file, int line, String key) {

@@ -18,6 +18,9 @@ public final class YamlTree {
   /** Longest file that is read, in characters. */
   public static final int MOST_CHARACTERS = 2_000_000;
 
+  /** The parser's time grows with the square of a line. */
+  private static final int LONGEST_LINE = 100_000;
+
   private static final int MOST_DEPTH = 24;
   private static final int MOST_NODES = 200_000;
 
@@ -34,14 +37,15 @@ public final class YamlTree {
    * The tree of a text; an empty text is an empty set of fields.
    *
    * @param file name to use in messages
-   * @throws JobFileException where the text is no YAML, or more than one plain document
+   * @throws JobFileException where the text is no YAML, more than one plain document, or beyond the
+   *     limits of length and depth
    */
   public static YamlNode parse(String file, String text) {
     if (text.length() > MOST_CHARACTERS) {
       throw new JobFileException(file, 0, "", "the file is longer than 2 million characters.");
     }
     String body = text.startsWith("\uFEFF") ? text.substring(1) : text;
-    refuseControl(file, body);
+    refuse(file, body);
     try (YAMLParser parser = new YAMLFactory().createParser(body)) {
       return new YamlTree(file, parser).document();
     } catch (JsonProcessingException e) {
@@ -51,15 +55,20 @@ public final class YamlTree {
     }
   }
 
-  private static void refuseControl(String file, String text) {
+  private static void refuse(String file, String text) {
     int line = 1;
+    int begin = 0;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
       if (c == '\n') {
         line++;
+        begin = i + 1;
       } else if (c < ' ' && c != '\t' && c != '\r') {
         throw new JobFileException(
             file, line, "", "the file holds control characters; save it as plain UTF-8 text.");
+      } else if (i - begin >= LONGEST_LINE) {
+        throw new JobFileException(
+            file, line, "", "the line is longer than 100,000 characters; break it up.");
       }
     }
   }
