@@ -87,6 +87,12 @@ public final class ShapeBuilder {
     if (shape instanceof Shape.Pyramid s) {
       return Primitives.pyramid(s, at);
     }
+    if (shape instanceof Shape.Endless e) {
+      throw new NotBuildableException(
+          SurfaceFinding.ENDLESS_BODY,
+          "endless body",
+          "The body cannot be read: " + e.detail() + ".");
+    }
     String kind =
         shape instanceof Shape.Unsupported s ? s.kind() : shape.getClass().getSimpleName();
     throw NotBuildableException.notHandled(kind);

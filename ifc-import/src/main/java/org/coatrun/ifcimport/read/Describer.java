@@ -111,6 +111,11 @@ final class Describer {
         .orElse("");
   }
 
+  /** Whether an element is among its own wholes; it counts as having none then. */
+  boolean isPartOfItself(Entity element) {
+    return structure.isPartOfItself(element.id());
+  }
+
   Identity identity(Entity element) {
     return new Identity(
         new ElementId(file.number(), element.id()),

@@ -219,6 +219,7 @@ final class MemberReader {
     return file.model()
         .find(part)
         .filter(p -> ALWAYS.stream().anyMatch(p::isA) || isSteelPart(p))
+        .filter(p -> !describer.isPartOfItself(p))
         .map(p -> file.shapes().body(p).isPresent())
         .orElse(false);
   }

@@ -106,15 +106,33 @@ final class Structure {
       at = next;
     }
     file.findings()
-        .add(ModelFinding.STRUCTURE_CYCLE, element, "", "#" + element + " is a part of itself.");
+        .add(
+            ModelFinding.STRUCTURE_CYCLE,
+            element,
+            "",
+            "#" + element + " is nested more than " + MOST_NESTED + " deep, or part of itself.");
     return Optional.empty();
   }
 
   /** The element that this one is a part of; rooms and storeys are no wholes. */
   Optional<ElementId> wholeOf(long element) {
+    if (isPartOfItself(element)) {
+      file.findings()
+          .add(ModelFinding.STRUCTURE_CYCLE, element, "", "#" + element + " is a part of itself.");
+      return Optional.empty();
+    }
     long whole = file.relations().wholeOf.first(element);
-    return whole >= 0 && whole != element && file.model().isA(whole, "IfcElement")
+    return whole >= 0 && file.model().isA(whole, "IfcElement")
         ? Optional.of(new ElementId(file.number(), whole))
         : Optional.empty();
+  }
+
+  /** Whether an element is among its own wholes; it counts as having none then. */
+  boolean isPartOfItself(long element) {
+    long at = file.relations().wholeOf.first(element);
+    for (int i = 0; i < MOST_NESTED && at >= 0 && at != element; i++) {
+      at = file.relations().wholeOf.first(at);
+    }
+    return at == element;
   }
 }

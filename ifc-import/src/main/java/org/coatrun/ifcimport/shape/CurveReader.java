@@ -41,7 +41,7 @@ final class CurveReader {
 
   /** The pieces of a curve; a line without bounds comes as long as its vector. */
   List<Segment3> pieces(Entity curve) {
-    return depth.within(curve, () -> piecesOf(curve));
+    return depth.within(() -> piecesOf(curve));
   }
 
   private List<Segment3> piecesOf(Entity curve) {

@@ -60,8 +60,7 @@ final class GridPlacements {
       throw crossing.broken("it needs two axes");
     }
     Entity axis = pair.get(which);
-    var curves = new CurveReader(axes, angle, new Depth());
-    List<Segment3> pieces = curves.pieces(axis.need("AxisCurve"));
+    List<Segment3> pieces = pieces(axis);
     if (pieces.isEmpty() || !(pieces.get(0) instanceof Segment3.Line straight)) {
       throw axis.broken("only straight grid axes are handled");
     }
@@ -71,5 +70,13 @@ final class GridPlacements {
     double aside = offsets.size() > which ? offsets.get(which) * axes.length() : 0;
     Vec3 left = Vec3.Z.cross(forwards);
     return new Line(straight.from().plus(left.times(aside)), forwards);
+  }
+
+  private List<Segment3> pieces(Entity axis) {
+    try {
+      return new CurveReader(axes, angle, new Depth()).pieces(axis.need("AxisCurve"));
+    } catch (EndlessShapeException e) {
+      throw axis.broken(e.getMessage());
+    }
   }
 }

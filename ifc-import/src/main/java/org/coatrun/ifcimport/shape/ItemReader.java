@@ -56,7 +56,7 @@ final class ItemReader {
 
   Shape item(Entity item) {
     try {
-      return depth.within(item, () -> read(item));
+      return depth.item(() -> read(item));
     } catch (BrokenRecordException e) {
       return new Shape.Unsupported(item.kind(), e.getMessage());
     }

@@ -11,12 +11,12 @@ final class MappedShapes {
 
   private static final int KEPT = 512;
 
-  private final Map<Long, Shape> kept =
+  private final Map<Long, Depth.Measured<Shape>> kept =
       new LinkedHashMap<>(64, 0.75f, true) {
         private static final long serialVersionUID = 1L;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<Long, Shape> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<Long, Depth.Measured<Shape>> eldest) {
           return size() > KEPT;
         }
       };
@@ -32,15 +32,18 @@ final class MappedShapes {
 
   private Shape source(Entity map, ItemReader reader) {
     synchronized (kept) {
-      Shape known = kept.get(map.id());
+      Depth.Measured<Shape> known = kept.get(map.id());
       if (known != null) {
-        return known;
+        return reader.depth().again(known);
       }
     }
-    Shape read = reader.shape(map.need("MappedRepresentation").needRefs("Items"));
+    Depth.Measured<Shape> read =
+        reader
+            .depth()
+            .measured(() -> reader.shape(map.need("MappedRepresentation").needRefs("Items")));
     synchronized (kept) {
       kept.put(map.id(), read);
     }
-    return read;
+    return read.read();
   }
 }

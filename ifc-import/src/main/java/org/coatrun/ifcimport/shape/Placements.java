@@ -68,6 +68,9 @@ final class Placements {
 
   private OptionalLong checkedParent(long placement) {
     Entity link = model.get(placement);
+    if (link.isA("IfcGridPlacement")) {
+      world(placement); // its grid stands somewhere, too
+    }
     if (!link.isA("IfcObjectPlacement")) {
       throw link.broken("something stands by this, which is no placement");
     }
@@ -76,6 +79,15 @@ final class Placements {
 
   /** From the placement's own axes to world axes. */
   Transform3 world(long placement) {
+    return world(placement, Set.of());
+  }
+
+  /**
+   * The same.
+   *
+   * @param within placements of the grids that are being placed by it
+   */
+  private Transform3 world(long placement, Set<Long> within) {
     Deque<Entity> chain = new ArrayDeque<>();
     Set<Long> seen = new HashSet<>();
     Transform3 from = Transform3.IDENTITY;
@@ -97,18 +109,18 @@ final class Placements {
       }
       at = next.getAsLong();
     }
-    return down(chain, from, placement);
+    return down(chain, from, placement, within);
   }
 
   private static OptionalLong parent(Entity link) {
     return link.refId("PlacementRelTo");
   }
 
-  private Transform3 down(Deque<Entity> chain, Transform3 from, long placement) {
+  private Transform3 down(Deque<Entity> chain, Transform3 from, long placement, Set<Long> within) {
     Transform3 world = from;
     while (!chain.isEmpty()) {
       Entity link = chain.pop();
-      world = world.after(own(link, world));
+      world = world.after(own(link, world, within));
       if (link.id() != placement) {
         parents.put(link.id(), world);
       }
@@ -116,12 +128,12 @@ final class Placements {
     return world;
   }
 
-  private Transform3 own(Entity link, Transform3 parent) {
+  private Transform3 own(Entity link, Transform3 parent, Set<Long> within) {
     if (link.isA("IfcLocalPlacement")) {
       return axes.frame(link.need("RelativePlacement"));
     }
     if (link.isA("IfcGridPlacement")) {
-      Optional<Transform3> grid = gridOf(link);
+      Optional<Transform3> grid = gridOf(link, within);
       // The crossing is found in the axes of the grid, which itself stands somewhere.
       Transform3 crossing = grids.frame(link);
       return grid.map(g -> parent.inverse().after(g).after(crossing)).orElse(crossing);
@@ -133,7 +145,7 @@ final class Placements {
   }
 
   /** The world frame of the grid whose axes cross at the placement. */
-  private Optional<Transform3> gridOf(Entity link) {
+  private Optional<Transform3> gridOf(Entity link, Set<Long> within) {
     List<Entity> crossing = link.need("PlacementLocation").refs("IntersectingAxes");
     for (long id : model.idsOf("IfcGrid")) {
       Entity grid = model.get(id);
@@ -141,7 +153,9 @@ final class Placements {
         for (long axis : grid.refIds(family)) {
           if (!crossing.isEmpty() && crossing.get(0).id() == axis) {
             OptionalLong at = grid.refId("ObjectPlacement");
-            return at.isPresent() ? Optional.of(gridWorld(at.getAsLong())) : Optional.empty();
+            return at.isPresent()
+                ? Optional.of(gridWorld(at.getAsLong(), within))
+                : Optional.empty();
           }
         }
       }
@@ -149,10 +163,14 @@ final class Placements {
     return Optional.empty();
   }
 
-  private Transform3 gridWorld(long placement) {
+  private Transform3 gridWorld(long placement, Set<Long> within) {
     Transform3 known = parents.get(placement);
     if (known == null) {
-      known = world(placement);
+      Set<Long> more = new HashSet<>(within);
+      if (!more.add(placement)) {
+        throw model.get(placement).broken(ITSELF);
+      }
+      known = world(placement, more);
       parents.put(placement, known);
     }
     return known;

@@ -25,7 +25,7 @@ final class ProfileReader {
 
   Profile profile(Entity profile) {
     try {
-      return depth.within(profile, () -> placed(profile));
+      return depth.within(() -> placed(profile));
     } catch (BrokenRecordException e) {
       return new Profile.Unsupported(profile.text("ProfileName"), reason(profile, e));
     }

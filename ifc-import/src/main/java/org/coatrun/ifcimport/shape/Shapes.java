@@ -104,12 +104,18 @@ public final class Shapes {
       return new ItemReader(units, mapped).shape(body.get().needRefs("Items"));
     } catch (BrokenRecordException e) {
       return new Shape.Unsupported(e.kind(), e.getMessage());
+    } catch (EndlessShapeException e) {
+      return new Shape.Endless(e.getMessage());
     }
   }
 
   /** The profile as described by its record. */
   public Profile profile(Entity profile) {
-    return new ItemReader(units, mapped).profiles().profile(profile);
+    try {
+      return new ItemReader(units, mapped).profiles().profile(profile);
+    } catch (EndlessShapeException e) {
+      return new Profile.Unsupported(profile.text("ProfileName"), profile.kind());
+    }
   }
 
   /**

@@ -61,7 +61,13 @@ public enum SurfaceFinding implements FindingCode {
       "F310",
       Severity.NOTE,
       "Parts of the section's outline are flagged to run the wrong way; they were turned round.",
-      "Nothing, unless the section looks wrong.");
+      "Nothing, unless the section looks wrong."),
+  /** A body that refers to itself. */
+  ENDLESS_BODY(
+      "F311",
+      Severity.ERROR,
+      "The body refers to itself, or is nested or repeated beyond what the program follows.",
+      "Measure this element by hand, or have the model exported again.");
 
   private final String code;
   private final Severity severity;

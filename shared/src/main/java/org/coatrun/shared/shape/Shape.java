@@ -179,4 +179,7 @@ public sealed interface Shape {
 
   /** A shape that is not handled, by the name of its kind. */
   record Unsupported(String kind, String detail) implements Shape {}
+
+  /** A shape without an end, or beyond the limits of what is read; why, without a full stop. */
+  record Endless(String detail) implements Shape {}
 }
