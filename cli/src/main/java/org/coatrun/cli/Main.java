@@ -16,7 +16,8 @@ public final class Main {
 
   public static void main(String[] args) {
     CommandLine command =
-        CoatrunCommand.commandLine(utf8(FileDescriptor.out), utf8(FileDescriptor.err));
+        CoatrunCommand.commandLine(
+            utf8(FileDescriptor.out), utf8(FileDescriptor.err), args.length == 0 ? "" : args[0]);
     int exitCode = run(command, args);
     command.getOut().flush();
     command.getErr().flush();

@@ -1,6 +1,7 @@
 package org.coatrun.cli.command;
 
 import java.io.PrintWriter;
+import java.util.List;
 import org.coatrun.cli.console.FailureReport;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -15,16 +16,6 @@ import picocli.CommandLine.Spec;
     versionProvider = VersionText.class,
     header = "Takeoff and line planning for sprayed fire-resistive material, from IFC models.",
     synopsisSubcommandLabel = "COMMAND",
-    subcommands = {
-      SurveyCommand.class,
-      JobCommand.class,
-      PlanCommand.class,
-      TakeoffCommand.class,
-      LineCommand.class,
-      LiftCommand.class,
-      PailCommand.class,
-      ReadingsCommand.class
-    },
     footer = {
       "",
       "COATRUN_OPTS is passed to the JVM, for example COATRUN_OPTS=-Xmx4g.",
@@ -37,10 +28,27 @@ public final class CoatrunCommand implements Runnable {
 
   @Spec private CommandSpec spec;
 
-  /** The command line, ready to run; it prints to these two and nowhere else. */
-  public static CommandLine commandLine(PrintWriter out, PrintWriter err) {
+  private static final List<Class<? extends Subcommand>> SUBCOMMANDS =
+      List.of(
+          SurveyCommand.class,
+          JobCommand.class,
+          PlanCommand.class,
+          TakeoffCommand.class,
+          LineCommand.class,
+          LiftCommand.class,
+          PailCommand.class,
+          ReadingsCommand.class);
+
+  /**
+   * The command line, ready to run; it prints to these two and nowhere else.
+   *
+   * @param first of the arguments, or empty: where it names a command, the others are not made,
+   *     which would take longer than a small survey
+   */
+  public static CommandLine commandLine(PrintWriter out, PrintWriter err, String first) {
     FailureReport failures = new FailureReport();
     CommandLine command = new CommandLine(new CoatrunCommand());
+    subcommands(first).forEach(command::addSubcommand);
     ExitCodeTable.addTo(command);
     return command
         .setOut(out)
@@ -50,6 +58,14 @@ public final class CoatrunCommand implements Runnable {
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setParameterExceptionHandler(failures)
         .setExecutionExceptionHandler(failures);
+  }
+
+  private static List<Class<? extends Subcommand>> subcommands(String first) {
+    List<Class<? extends Subcommand>> named =
+        SUBCOMMANDS.stream()
+            .filter(c -> c.getAnnotation(Command.class).name().equals(first))
+            .toList();
+    return named.isEmpty() ? SUBCOMMANDS : named;
   }
 
   @Override
