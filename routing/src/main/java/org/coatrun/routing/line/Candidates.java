@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.coatrun.routing.floor.RiserFinder;
 import org.coatrun.shared.finding.Finding;
@@ -83,6 +85,24 @@ record Candidates(List<MachineSpot> spots, List<Riser> risers) {
               request.floors(), request.site().truckAccess(), EDGE_RISERS, found.size() + 1));
     }
     return List.copyOf(risers);
+  }
+
+  /** Risers of the job file that the limits and floors leave no way through, one finding each. */
+  List<Finding> withoutWay(LineRequest request, LineModel model) {
+    Set<Integer> ways =
+        model.options().stream()
+            .flatMap(o -> o.riser().stream())
+            .collect(Collectors.toUnmodifiableSet());
+    return IntStream.range(0, risers.size())
+        .filter(r -> !ways.contains(r) && request.risers().contains(risers.get(r)))
+        .mapToObj(r -> leftOut(withoutWay(risers.get(r))))
+        .toList();
+  }
+
+  private static String withoutWay(Riser riser) {
+    return "Riser "
+        + riser.name()
+        + " was left out: from no machine spot does a way lead to it on the spot's own storey.";
   }
 
   private static boolean joinsFloors(Riser riser, Sites sites) {

@@ -39,6 +39,7 @@ public final class LinePlanner {
     WorkPlan work = gather(request, sites);
     var model =
         new LineModel(request, sites, candidates.spots(), candidates.risers(), work.cells());
+    findings.addAll(candidates.withoutWay(request, model));
     best = CoverSearch.solve(model.problem(), request.mostMachines(), request.searchNodes());
     compared =
         new Comparison(request, model, candidates.spots(), candidates.risers())

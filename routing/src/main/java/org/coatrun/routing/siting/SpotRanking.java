@@ -51,10 +51,11 @@ public final class SpotRanking {
             .parallel()
             .mapToObj(m -> CoverSearch.roughly(m, basis, plan.price()))
             .toList();
-    double worst =
+    double kept =
         rough.stream().mapToDouble(r -> r.objective()).sorted().limit(count).max().orElse(0);
+    double worst = kept + 2 * Incumbent.noise(kept); // as good as the last one is good enough
     return IntStream.range(0, spots)
-        .filter(m -> rough.get(m).bound() <= worst + Incumbent.noise(worst))
+        .filter(m -> rough.get(m).bound() < worst)
         .parallel()
         .mapToObj(m -> alone(m, worst, mostNodes))
         .sorted(Comparator.comparingDouble(this::objective).thenComparingInt(Alone::spot))

@@ -25,15 +25,17 @@ final class Tightener {
     this.decider = new Decider(problem);
   }
 
-  /** The same part after so many steps; what the relaxed problem opens is offered as a cover. */
+  /** The same part after so many steps; where it leaves hope, what it opens is offered. */
   Node tightened(Node node, int steps) {
     List<Integer> within = node.undropped();
     BitSet covered = coverage.of(within);
     int least = coverage.fewest(within);
     Bounder.Priced priced = bounder.improve(node, least, covered, incumbent.cutoff(), steps);
-    var open = new BitSet();
-    priced.bound().chosen().forEach(open::set);
-    incumbent.offer(evaluator.value(open, false));
+    if (priced.bound().bound() < incumbent.cutoff()) {
+      var open = new BitSet();
+      priced.bound().chosen().forEach(open::set);
+      incumbent.offer(evaluator.value(open, false));
+    }
     return decider.decided(
         priced.part(), priced.bound(), priced.part().price(), incumbent.cutoff());
   }

@@ -90,6 +90,23 @@ class TradeLimitsTest {
     assertThat(plan.routes()).allMatch(Route.class::isInstance);
   }
 
+  /** It begins a storey over the machine. */
+  @Test
+  void aNamedRiserThatNoMachineReachesIsLeftOutWithAFinding() {
+    Towers tower = Towers.of(3, 4, 40, 9);
+    LineRequest request =
+        LineRequest.of(tower.floors(), tower.work())
+            .withSpots(List.of(new MachineSpot("dock", 0, new Vec2(5, 20), 0, List.of())), 1);
+    var above = new Riser("hoist", Riser.Kind.CHASE, new Vec2(39, 30), 1, 2);
+    var on = new Riser("east", Riser.Kind.CHASE, new Vec2(39, 5), 0, 2);
+    LinePlan plan = LinePlanner.plan(request.withRisers(List.of(above, on), false));
+    assertThat(plan.findings())
+        .filteredOn(f -> f.code() == LineFinding.SPOT_NOT_FREE)
+        .singleElement()
+        .satisfies(f -> assertThat(f.toString()).contains("hoist", "own storey"));
+    assertThat(plan.routes()).allMatch(Route.class::isInstance);
+  }
+
   @Test
   void bagsWithoutRoomBesideTheMachineAreNamed() {
     LinePlan tight = LinePlanner.plan(corridor(new Vec2(1, 2), 20));
