@@ -108,14 +108,14 @@ record TakeoffRun(
 
   /** The same; the page shows the line too, where there is one. */
   void write(OutputFolder to, Optional<LineResult> line, PrintWriter err) {
-    // The page takes longest, so it is begun first.
+    // What takes longest is begun first.
     if (isDrawn(building())) {
       to.write("report.html", w -> w.write(page(line)));
     } else {
       err.println(NOT_DRAWN);
     }
-    TakeoffFiles.write(to, results);
     TakeoffWorkbook.write(to, results);
+    TakeoffFiles.write(to, results);
   }
 
   private String page(Optional<LineResult> line) {

@@ -1,21 +1,21 @@
 package org.coatrun.geometry.surface;
 
 import java.util.List;
+import org.coatrun.shared.model.Body;
 import org.coatrun.shared.model.Deck;
 import org.coatrun.shared.model.Element;
 import org.coatrun.shared.model.Member;
 import org.coatrun.shared.model.Role;
-import org.coatrun.shared.shape.Shape;
 import org.coatrun.shared.shape.Transform3;
 
 /**
  * All that decides the form of a body: bodies that are equal in it share one.
  *
- * @param shape in its own axes
+ * @param shape the shape in its own axes, or what is equal only for equal ones
  * @param turned from those to the world's, about the origin of the form
  * @param openings what is taken out of it, in the order of their numbers
  */
-record Likeness(Kind kind, Shape shape, Transform3 turned, List<Hole> openings) {
+record Likeness(Kind kind, Object shape, Transform3 turned, List<Hole> openings) {
 
   /** What a form is measured as. */
   enum Kind {
@@ -36,10 +36,15 @@ record Likeness(Kind kind, Shape shape, Transform3 turned, List<Hole> openings) 
     }
   }
 
+  /** What a body's shape is told by. */
+  static Object look(Body body) {
+    return body.likeness().orElseGet(body::shape);
+  }
+
   /**
    * An opening.
    *
    * @param placed from the shape's axes to those of the form
    */
-  record Hole(Shape shape, Transform3 placed) {}
+  record Hole(Object shape, Transform3 placed) {}
 }

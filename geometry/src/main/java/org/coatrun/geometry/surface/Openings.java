@@ -9,6 +9,7 @@ import org.coatrun.geometry.solid.Originals;
 import org.coatrun.geometry.solid.Patch;
 import org.coatrun.geometry.solid.SolidTree;
 import org.coatrun.shared.finding.SurfaceFinding;
+import org.coatrun.shared.model.Opening;
 
 /**
  * The openings of a body, taken out of it.
@@ -30,13 +31,17 @@ record Openings(SolidTree tree, List<Cut> cuts, List<Fault> unbuilt) {
   /** An opening and the numbers of its originals, from the first to before the last. */
   record Cut(int opening, int first, int end, Box box) {}
 
-  static Openings of(SolidTree host, List<Likeness.Hole> openings) {
+  /**
+   * @param openings in the order of their numbers
+   * @param placed the same in the axes of the form
+   */
+  static Openings of(SolidTree host, List<Opening> openings, List<Likeness.Hole> placed) {
     SolidTree tree = host;
     int leaves = leaves(host);
     var cuts = new ArrayList<Cut>();
     var faults = new ArrayList<Fault>();
     for (int i = 0; i < openings.size(); i++) {
-      BodyTree.Result r = BodyTree.of(openings.get(i).shape(), openings.get(i).placed());
+      BodyTree.Result r = BodyTree.of(openings.get(i).body().shape(), placed.get(i).placed());
       if (r instanceof BodyTree.Result.Made m) {
         tree = SolidTree.less(tree, m.tree());
         int more = leaves(m.tree());

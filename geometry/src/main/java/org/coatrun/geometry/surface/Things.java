@@ -18,6 +18,7 @@ import org.coatrun.geometry.solid.Kernel;
 import org.coatrun.geometry.solid.Originals;
 import org.coatrun.geometry.solid.SolidTree;
 import org.coatrun.shared.finding.SurfaceFinding;
+import org.coatrun.shared.model.Body;
 import org.coatrun.shared.model.Element;
 import org.coatrun.shared.model.Opening;
 import org.coatrun.shared.shape.Shape;
@@ -51,6 +52,7 @@ final class Things {
 
   private final double mouth;
   private final Map<Likeness, Formed> known = new ConcurrentHashMap<>();
+  private final Map<Object, Vec3> anchors = new ConcurrentHashMap<>();
 
   Things(double mouth) {
     this.mouth = mouth;
@@ -60,20 +62,21 @@ final class Things {
     if (!element.body().isPresent()) {
       return new Result.Failed(element, SurfaceFinding.NO_BODY, "body", "It has no body.");
     }
-    Shape shape = element.body().shape();
     Transform3 placement = element.body().placement();
-    Vec3 own = origin(shape, placement);
+    Object look = Likeness.look(element.body());
+    Vec3 own = origin(look, element.body(), placement);
     Vec3 at = placement.origin().plus(own);
     Likeness like =
         new Likeness(
             Likeness.Kind.of(element),
-            shape,
+            look,
             about(placement, own.times(-1)),
             openings.stream().map(o -> hole(o, at)).toList());
     Formed formed = known.get(like);
     if (formed == null) {
-      Formed made = formed(like, kernel);
-      Formed first = known.putIfAbsent(like, made);
+      Formed made = formed(like, element.body().shape(), openings, kernel);
+      // what is amiss with a shape may name records of its own
+      Formed first = made instanceof Formed.Made ? known.putIfAbsent(like, made) : null;
       formed = first == null ? made : first;
     }
     if (formed instanceof Formed.Failed f) {
@@ -85,15 +88,20 @@ final class Things {
   }
 
   /** Where the form's origin is from the placement's, in the world's axes. */
-  private static Vec3 origin(Shape shape, Transform3 placement) {
-    Vec3 from = placement.applyVector(Anchors.of(shape));
+  private Vec3 origin(Object look, Body body, Transform3 placement) {
+    Vec3 anchor = anchors.get(look);
+    if (anchor == null) {
+      anchor = Anchors.of(body.shape());
+      anchors.put(look, anchor);
+    }
+    Vec3 from = placement.applyVector(anchor);
     return from.length() > FAR_M ? from : Vec3.ZERO;
   }
 
   private static Likeness.Hole hole(Opening opening, Vec3 host) {
     Transform3 placed = opening.body().placement();
     return new Likeness.Hole(
-        opening.body().shape(), about(placed, Spacing.between(host, placed.origin())));
+        Likeness.look(opening.body()), about(placed, Spacing.between(host, placed.origin())));
   }
 
   private static Transform3 about(Transform3 placement, Vec3 origin) {
@@ -112,9 +120,9 @@ final class Things {
     return notes;
   }
 
-  private Formed formed(Likeness like, Kernel kernel) {
+  private Formed formed(Likeness like, Shape shape, List<Opening> openings, Kernel kernel) {
     try {
-      return made(like, kernel);
+      return made(like, shape, openings, kernel);
     } catch (IllegalArgumentException | ArithmeticException | TopologyException e) {
       return new Formed.Failed(
           SurfaceFinding.NOT_MEASURED,
@@ -123,13 +131,13 @@ final class Things {
     }
   }
 
-  private Formed made(Likeness like, Kernel kernel) {
-    BodyTree.Result result = BodyTree.of(like.shape(), like.turned());
+  private Formed made(Likeness like, Shape shape, List<Opening> openings, Kernel kernel) {
+    BodyTree.Result result = BodyTree.of(shape, like.turned());
     if (result instanceof BodyTree.Result.Failed f) {
       return new Formed.Failed(f.code(), f.kind(), f.sentence());
     }
     BodyTree.Result.Made made = (BodyTree.Result.Made) result;
-    Openings cut = Openings.of(made.tree(), like.openings());
+    Openings cut = Openings.of(made.tree(), openings, like.openings());
     SolidTree tree = cut.tree();
     Originals all = Originals.of(tree, kernel.tolerance());
     Boundary full = Boundary.of(all, kernel);

@@ -120,6 +120,21 @@ final class RecordIndex {
     return text.isFound() ? Optional.of(text.in(bytes)) : Optional.empty();
   }
 
+  /** A record as it stands; empty where it is a complex instance or long. */
+  Optional<byte[]> written(int number, ByteSource source) {
+    int c = chunkOf(number);
+    Chunk chunk = chunks[c];
+    int inside = number - firsts[c];
+    long from = chunk.position(inside);
+    long length = (inside + 1 < chunk.count ? chunk.position(inside + 1) : chunk.next()) - from;
+    if (length > LONG_RECORD || chunk.names[inside] <= NameTable.COMPLEX) {
+      return Optional.empty();
+    }
+    byte[] bytes = new byte[(int) length];
+    source.read(from, bytes, 0, bytes.length);
+    return Optional.of(bytes);
+  }
+
   /** Decodes a record. */
   StepRecord decode(int number, ByteSource source, FaultSink faults) {
     int c = chunkOf(number);

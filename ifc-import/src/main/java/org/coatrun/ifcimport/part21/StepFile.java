@@ -84,6 +84,15 @@ public final class StepFile implements AutoCloseable {
     return new FirstTexts(opened.index(), opened.source()).of(ids, others);
   }
 
+  /**
+   * A record as it stands in the file, from its number to its semicolon, perhaps with blanks
+   * behind; empty where there is none, and where it is a complex instance or long.
+   */
+  public Optional<byte[]> written(long id) {
+    int number = opened.index().find(id);
+    return number < 0 ? Optional.empty() : opened.index().written(number, opened.source());
+  }
+
   /** Whether there is a record with an id. */
   public boolean contains(long id) {
     return opened.index().find(id) >= 0;

@@ -36,6 +36,11 @@ final class FileBody implements Body {
   }
 
   @Override
+  public Optional<Object> likeness() {
+    return shapes.likeness(placementId, shapeId);
+  }
+
+  @Override
   public Shape shape() {
     return shapes.shape(placementId, shapeId);
   }

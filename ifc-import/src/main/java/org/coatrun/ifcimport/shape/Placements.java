@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import org.coatrun.ifcimport.entity.BrokenRecordException;
 import org.coatrun.ifcimport.entity.Entity;
 import org.coatrun.ifcimport.entity.IfcModel;
@@ -18,6 +19,7 @@ import org.coatrun.shared.shape.Vec3;
 /** Where objects stand: the whole chain of placements. Safe for several threads. */
 final class Placements {
 
+  private static final int KEPT = 256;
   private static final String ITSELF = "this placement refers to itself";
 
   private final IfcModel model;
@@ -27,7 +29,12 @@ final class Placements {
   /** Placements that others refer to; those of single elements are not kept. */
   private final Map<Long, Transform3> parents = new ConcurrentHashMap<>();
 
-  /** Of those, the ones whose chain is known to end. */
+  /** Those of single elements asked for last: mostly they are asked for twice in a row. */
+  private final AtomicReferenceArray<Known> recent = new AtomicReferenceArray<>(KEPT);
+
+  private record Known(long placement, Transform3 world) {}
+
+  /** Of the parents, the ones whose chain is known to end. */
   private final Set<Long> sound = ConcurrentHashMap.newKeySet();
 
   Placements(IfcModel model, Axes axes, double angle) {
@@ -79,7 +86,13 @@ final class Placements {
 
   /** From the placement's own axes to world axes. */
   Transform3 world(long placement) {
-    return world(placement, Set.of());
+    int slot = (int) (placement & (KEPT - 1));
+    Known last = recent.get(slot);
+    if (last == null || last.placement != placement) {
+      last = new Known(placement, world(placement, Set.of()));
+      recent.set(slot, last);
+    }
+    return last.world;
   }
 
   /**

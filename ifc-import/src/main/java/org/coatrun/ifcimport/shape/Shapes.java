@@ -23,6 +23,7 @@ public final class Shapes {
   private final Units units;
   private final MappedShapes mapped = new MappedShapes();
   private final RecentBodies recent;
+  private final Fingerprints prints;
   private final Placements placements;
   private final Origin origin;
 
@@ -30,6 +31,7 @@ public final class Shapes {
   public Shapes(IfcModel model, Units units, Origin origin) {
     this.units = units;
     this.recent = new RecentBodies(model);
+    this.prints = new Fingerprints(model);
     this.origin = origin;
     this.placements = new Placements(model, new Axes(units.length()), units.angle());
   }
@@ -90,6 +92,24 @@ public final class Shapes {
       }
     }
     return new Transform3(world.x(), world.y(), world.z(), world.origin().minus(origin.chosen()));
+  }
+
+  /** By the writing of its records, which mean something else in another file. */
+  private record Likeness(Shapes file, Fingerprints.Print print) {}
+
+  /** Empty also where shape or placement are broken: what is wrong is said of each body. */
+  Optional<Object> likeness(long placement, long productShape) {
+    try {
+      if (placement >= 0) {
+        placements.world(placement);
+      }
+      return recent
+          .of(productShape)
+          .flatMap(body -> prints.of(body.refIds("Items")))
+          .map(print -> new Likeness(this, print));
+    } catch (BrokenRecordException e) {
+      return Optional.empty();
+    }
   }
 
   Shape shape(long placement, long productShape) {

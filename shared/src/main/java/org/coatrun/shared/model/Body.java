@@ -1,5 +1,6 @@
 package org.coatrun.shared.model;
 
+import java.util.Optional;
 import org.coatrun.shared.shape.Shape;
 import org.coatrun.shared.shape.Transform3;
 
@@ -19,6 +20,14 @@ public interface Body {
 
   /** The shape in its own axes. Kinds that are not handled appear inside as Unsupported. */
   Shape shape();
+
+  /**
+   * Something that is equal only for bodies whose shapes are equal, found without decoding them;
+   * empty where there is no such thing.
+   */
+  default Optional<Object> likeness() {
+    return Optional.empty();
+  }
 
   /** A body known in full. */
   static Body of(Transform3 placement, Shape shape) {
