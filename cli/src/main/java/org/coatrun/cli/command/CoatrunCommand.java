@@ -39,8 +39,13 @@ public final class CoatrunCommand implements Runnable {
           PailCommand.class,
           ReadingsCommand.class);
 
+  /** The command line with all commands, ready to run; it prints to these two and nowhere else. */
+  public static CommandLine commandLine(PrintWriter out, PrintWriter err) {
+    return commandLine(out, err, "");
+  }
+
   /**
-   * The command line, ready to run; it prints to these two and nowhere else.
+   * The same for one run.
    *
    * @param first of the arguments, or empty: where it names a command, the others are not made,
    *     which would take longer than a small survey

@@ -146,7 +146,7 @@ class BrokenJobsTest {
     StringWriter err = new StringWriter();
     Path results = home.resolve("results");
     int exitCode =
-        CoatrunCommand.commandLine(new PrintWriter(out), new PrintWriter(err), "")
+        CoatrunCommand.commandLine(new PrintWriter(out), new PrintWriter(err))
             .execute(
                 "takeoff", MODEL.toString(), "--job", job.toString(), "--out", results.toString());
 
