@@ -14,18 +14,23 @@ import org.junit.jupiter.api.io.TempDir;
 /** Bodies whose records are written alike are alike; whatever else differs, they are not. */
 class LikenessTest {
 
-  private static final String RECTANGLE = "IFCRECTANGLEPROFILEDEF(.AREA.,'%s',#15,10.,20.)";
-
   @TempDir Path folder;
 
   @Test
   void numbersOfRecordsAndBlanksMakeNoDifference() throws IOException {
-    List<Object> looks =
-        looks(
-            "#500=IFCEXTRUDEDAREASOLID(#501,#13,#11,3000.);\n#501=" + named("P") + ";\n",
-            "#600=IFCEXTRUDEDAREASOLID( #699 , #13,\n #698,3000.);\n#698=IFCDIRECTION((0.,0.,1.));\n#699="
-                + named("P")
-                + ";\n");
+    String plain =
+        """
+        #500=IFCEXTRUDEDAREASOLID(#501,#13,#11,3000.);
+        #501=IFCRECTANGLEPROFILEDEF(.AREA.,'P',#15,10.,20.);
+        """;
+    String other =
+        """
+        #600=IFCEXTRUDEDAREASOLID( #699 , #13,
+         #698,3000.);
+        #698=IFCDIRECTION((0.,0.,1.));
+        #699=IFCRECTANGLEPROFILEDEF(.AREA.,'P',#15,10.,20.);
+        """;
+    List<Object> looks = looks(plain, other);
     assertThat(looks.get(0)).isEqualTo(looks.get(1)).hasSameHashCodeAs(looks.get(1));
   }
 
@@ -43,8 +48,11 @@ class LikenessTest {
   @Test
   void usesOfASharedShapeAreAlikeWhereTheyArePutAlike() throws IOException {
     String map =
-        "#900=IFCREPRESENTATIONMAP(#13,#901);\n#901=IFCSHAPEREPRESENTATION(#9,'Body','CSG',(#902));\n"
-            + "#902=IFCBLOCK(#13,1.,2.,3.);\n";
+        """
+        #900=IFCREPRESENTATIONMAP(#13,#901);
+        #901=IFCSHAPEREPRESENTATION(#9,'Body','CSG',(#902));
+        #902=IFCBLOCK(#13,1.,2.,3.);
+        """;
     String target = "=IFCCARTESIANTRANSFORMATIONOPERATOR3D($,$,#10,%s,$);\n";
     List<Object> looks =
         looks(
@@ -71,7 +79,7 @@ class LikenessTest {
   }
 
   private static String named(String name) {
-    return String.format(RECTANGLE, name);
+    return "IFCRECTANGLEPROFILEDEF(.AREA.,'" + name + "',#15,10.,20.)";
   }
 
   private List<Object> looks(String... items) throws IOException {
