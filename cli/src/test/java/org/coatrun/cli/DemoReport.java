@@ -12,6 +12,7 @@ import java.util.stream.StreamSupport;
 record DemoReport(Path page, JsonNode takeoff) {
 
   private static DemoReport demo;
+  private static DemoReport plan;
 
   /** The demonstration building's. */
   static synchronized DemoReport demo() throws IOException, InterruptedException {
@@ -21,9 +22,22 @@ record DemoReport(Path page, JsonNode takeoff) {
     return demo;
   }
 
+  /** The demonstration building's with its job and its line; planned once for all. */
+  static synchronized DemoReport plan() throws IOException, InterruptedException {
+    if (plan == null) {
+      Path folder = Files.createTempDirectory("coatrun-page");
+      plan =
+          of(Program.run("plan", Program.DEMO, "--job", Program.DEMO_JOB, "--out", folder), folder);
+    }
+    return plan;
+  }
+
   /** Takes off a model into a folder. */
   static DemoReport of(Path model, Path folder) throws IOException, InterruptedException {
-    Program.Run run = Program.run("takeoff", model, "--out", folder, "--units", "si");
+    return of(Program.run("takeoff", model, "--out", folder, "--units", "si"), folder);
+  }
+
+  private static DemoReport of(Program.Run run, Path folder) throws IOException {
     if (run.exitCode() != 0) {
       throw new IllegalStateException(run.err());
     }

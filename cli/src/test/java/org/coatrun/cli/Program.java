@@ -14,6 +14,7 @@ final class Program {
 
   static final Path ROOT = Path.of(System.getProperty("coatrun.root"));
   static final Path DEMO = ROOT.resolve("test-models/harbour-office.ifc");
+  static final Path DEMO_JOB = ROOT.resolve("test-models/harbour-office.job.yaml");
   static final Path FIRST_TRY = ROOT.resolve("test-models/first-try.ifc");
   static final Path DISTRIBUTION = Path.of(System.getProperty("coatrun.distribution"));
 

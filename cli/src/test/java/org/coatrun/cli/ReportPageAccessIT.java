@@ -48,6 +48,47 @@ class ReportPageAccessIT {
   }
 
   @Test
+  void theViewMovesByKeys(Browser browser) throws Exception {
+    try (BrowserPage page = browser.page(1280, 900).open(DemoReport.demo().page(), "")) {
+      page.evaluate("document.querySelector('#view').focus()");
+      page.press("Home");
+      String whole = page.evaluate("coatrun.scene.viewpoint").asText();
+      String before = whole;
+      for (String key : List.of("ArrowLeft", "ArrowUp", "+")) {
+        page.press(key);
+        String after = page.evaluate("coatrun.scene.viewpoint").asText();
+        assertThat(after).describedAs(key).isNotEqualTo(before);
+        before = after;
+      }
+      page.press("Home");
+      assertThat(page.evaluate("coatrun.scene.viewpoint").asText()).isEqualTo(whole);
+    }
+  }
+
+  @Test
+  void aTabletNeedsNoScrollingSideways(Browser browser) throws Exception {
+    try (BrowserPage page = browser.page(820, 1180).open(DemoReport.demo().page(), "")) {
+      assertThat(page.evaluate("document.documentElement.scrollWidth").asInt())
+          .isLessThanOrEqualTo(820);
+    }
+  }
+
+  @Test
+  void unitsSwitchNumbersAndHeadings(Browser browser) throws Exception {
+    try (BrowserPage page = browser.page(1280, 900).open(DemoReport.demo().page(), "")) {
+      double squareMetres =
+          DemoReport.demo().takeoff().path("totals").path("members").path("exposed_m2").asDouble();
+      page.set("#units", "us");
+      assertThat(page.text("#list thead")).contains("Exposed, ft²").doesNotContain("m²");
+      assertThat(page.text("#list tfoot"))
+          .contains("%.1f".formatted(squareMetres / (0.3048 * 0.3048)));
+      page.set("#units", "si");
+      assertThat(page.text("#list thead")).contains("Exposed, m²");
+      assertThat(page.text("#list tfoot")).contains("%.2f".formatted(squareMetres));
+    }
+  }
+
+  @Test
   void everyControlHasAName(Browser browser) throws Exception {
     try (BrowserPage page = browser.page(1280, 900).open(DemoReport.demo().page(), "")) {
       List<String> nameless = new ArrayList<>();

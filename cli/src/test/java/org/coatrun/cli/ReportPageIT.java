@@ -90,21 +90,22 @@ class ReportPageIT {
         .contains("%.3f m".formatted(beam.path("length_m").asDouble()))
         .contains("%.1f 1/m".formatted(beam.path("section_factor_per_m").asDouble()))
         .contains("Covered by")
+        .doesNotContain("another element")
         .doesNotContain("null");
     assertThat(page.text("tr[aria-selected='true']")).contains(BEAM);
   }
 
   @Test
   void eachColouringAndTheStoreySliderChangeThePicture() throws IOException {
-    BufferedImage before = view();
+    BufferedImage before = Views.of(page);
     for (String colouring : new String[] {"role", "frame", "exposed", "factor", "status"}) {
       page.set("#colour", colouring);
-      BufferedImage after = view();
-      assertThat(difference(before, after)).describedAs(colouring).isGreaterThan(0.01);
+      BufferedImage after = Views.of(page);
+      assertThat(Views.difference(before, after)).describedAs(colouring).isGreaterThan(0.01);
       before = after;
     }
     page.set("#storey", "2");
-    assertThat(difference(before, view())).isGreaterThan(0.01);
+    assertThat(Views.difference(before, Views.of(page))).isGreaterThan(0.01);
   }
 
   @Test
@@ -183,10 +184,10 @@ class ReportPageIT {
 
   @Test
   void theCutTakesAPartOfTheModelAway() throws IOException {
-    BufferedImage whole = view();
+    BufferedImage whole = Views.of(page);
     page.set("#cut-axis", "z");
     page.set("#cut", "300");
-    assertThat(difference(whole, view())).isGreaterThan(0.01);
+    assertThat(Views.difference(whole, Views.of(page))).isGreaterThan(0.01);
   }
 
   @Test
@@ -244,22 +245,5 @@ class ReportPageIT {
         page.evaluate("coatrun.table.columns.findIndex(c => c.key === '" + column + "')").asInt();
     return Double.parseDouble(
         page.text("#list tfoot tr:nth-child(" + line + ") > :nth-child(" + (at + 1) + ")"));
-  }
-
-  private BufferedImage view() throws IOException {
-    page.evaluate("document.querySelector('#view').scrollIntoView({block: 'end'})");
-    page.evaluate("coatrun.scene.drawNow()");
-    return page.picture();
-  }
-
-  /** The part of the points that differ. */
-  private static double difference(BufferedImage a, BufferedImage b) {
-    int other = 0;
-    for (int y = 0; y < a.getHeight(); y++) {
-      for (int x = 0; x < a.getWidth(); x++) {
-        other += a.getRGB(x, y) == b.getRGB(x, y) ? 0 : 1;
-      }
-    }
-    return (double) other / (a.getWidth() * a.getHeight());
   }
 }

@@ -35,7 +35,7 @@ final class PlanCommand extends Subcommand {
     var folder = jobs.read();
     try (OutputFolder to = results.open()) {
       LineRun run = LineRun.of(TakeoffRun.of(models, folder, true, err()), err());
-      run.takeoff().write(to, Optional.of(run.line()), err());
+      run.takeoff().write(to, Optional.of(run.line()));
       LineFiles.write(to, run.line(), run.takeoff().units());
       to.publish();
       LineScreen.print(out(), run.line(), run.takeoff().units());

@@ -35,7 +35,7 @@ final class TakeoffCommand extends Subcommand {
     var job = jobs.read();
     try (OutputFolder folder = results.open()) {
       TakeoffRun run = TakeoffRun.of(models, job, true, err());
-      run.write(folder, err());
+      run.write(folder);
       folder.publish();
       TakeoffScreen.print(out(), run.results(), run.units());
       results.say(out());

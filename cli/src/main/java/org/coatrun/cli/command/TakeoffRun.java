@@ -1,9 +1,6 @@
 package org.coatrun.cli.command;
 
 import java.io.PrintWriter;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.coatrun.cli.console.CommandFailure;
@@ -12,6 +9,8 @@ import org.coatrun.cli.input.JobFolder;
 import org.coatrun.cli.line.LineResult;
 import org.coatrun.cli.output.OutputFolder;
 import org.coatrun.cli.page.LineChoice;
+import org.coatrun.cli.page.PageBodies;
+import org.coatrun.cli.page.PageLimits;
 import org.coatrun.cli.page.TakeoffPage;
 import org.coatrun.cli.report.Results;
 import org.coatrun.cli.report.TakeoffFiles;
@@ -20,7 +19,6 @@ import org.coatrun.cli.workbook.TakeoffWorkbook;
 import org.coatrun.geometry.exposure.ExposureOptions;
 import org.coatrun.geometry.surface.SurfaceOptions;
 import org.coatrun.geometry.surface.SurfaceTakeoff;
-import org.coatrun.geometry.view.ElementMesh;
 import org.coatrun.shared.estimate.Takeoff;
 import org.coatrun.shared.estimate.TakeoffAssembly;
 import org.coatrun.shared.job.Job;
@@ -30,16 +28,11 @@ import org.coatrun.shared.surface.Surfaces;
 /**
  * Models read, measured and bid on once, for all commands that need a takeoff.
  *
- * @param meshes what the page shows; empty where it is not written
+ * @param bodies for the page; none where it is not written
  * @param units of the screen
  */
 record TakeoffRun(
-    Optional<JobFolder> folder, Results results, List<ElementMesh> meshes, UnitSystem units) {
-
-  private static final int MOST_DRAWN = 20_000;
-  private static final String NOT_DRAWN =
-      "report.html is not written for models of more than 20,000 members and decks; the tables are"
-          + " complete.";
+    Optional<JobFolder> folder, Results results, PageBodies bodies, UnitSystem units) {
 
   /**
    * Reads, measures and bids.
@@ -51,20 +44,16 @@ record TakeoffRun(
       ModelOptions models, Optional<JobFolder> folder, boolean drawn, PrintWriter err)
       throws CommandFailure {
     Building building = JobOptions.applied(folder, models.read(Progress.on(err)));
-    List<ElementMesh> meshes = Collections.synchronizedList(new ArrayList<>());
+    PageBodies bodies = new PageBodies();
     SurfaceOptions options = options(folder);
-    if (drawn && isDrawn(building)) {
-      options = options.withMeshes(meshes::add);
+    if (drawn) {
+      options = options.withMeshes(bodies);
     }
     Takeoff takeoff = TakeoffAssembly.assemble(building, measure(building, options, err));
     Results results = folder.map(j -> Results.of(takeoff, j)).orElseGet(() -> Results.of(takeoff));
     UnitSystem units =
         folder.map(j -> models.units(j.job().units())).orElseGet(() -> models.units(building));
-    return new TakeoffRun(folder, results, meshes, units);
-  }
-
-  private static boolean isDrawn(Building building) {
-    return building.members().size() + building.decks().size() <= MOST_DRAWN;
+    return new TakeoffRun(folder, results, bodies, units);
   }
 
   /** When faces count as covered and holes as small, by the job or by default. */
@@ -98,22 +87,18 @@ record TakeoffRun(
 
   /** The same with more findings and more of what the numbers mean. */
   TakeoffRun with(Results other) {
-    return new TakeoffRun(folder, other, meshes, units);
+    return new TakeoffRun(folder, other, bodies, units);
   }
 
-  /** Writes the files of the takeoff, and the page where the model is not too large for it. */
-  void write(OutputFolder to, PrintWriter err) {
-    write(to, Optional.empty(), err);
+  /** Writes the files of the takeoff, and the page. */
+  void write(OutputFolder to) {
+    write(to, Optional.empty());
   }
 
   /** The same; the page shows the line too, where there is one. */
-  void write(OutputFolder to, Optional<LineResult> line, PrintWriter err) {
+  void write(OutputFolder to, Optional<LineResult> line) {
     // What takes longest is begun first.
-    if (isDrawn(building())) {
-      to.write("report.html", w -> w.write(page(line)));
-    } else {
-      err.println(NOT_DRAWN);
-    }
+    to.write("report.html", w -> w.write(page(line)));
     TakeoffWorkbook.write(to, results);
     TakeoffFiles.write(to, results);
   }
@@ -123,8 +108,13 @@ record TakeoffRun(
     return line.map(
             l ->
                 TakeoffPage.html(
-                    results, meshes, shown, l.request(), LineChoice.of(l.planner(), l.plan())))
-        .orElseGet(() -> TakeoffPage.html(results, meshes, shown));
+                    results,
+                    bodies,
+                    PageLimits.DEFAULT,
+                    shown,
+                    l.request(),
+                    LineChoice.of(l.planner(), l.plan())))
+        .orElseGet(() -> TakeoffPage.html(results, bodies, PageLimits.DEFAULT, shown));
   }
 
   int unresolved() {

@@ -13,10 +13,13 @@ import org.coatrun.shared.estimate.MemberLine;
 import org.coatrun.shared.estimate.Quantities;
 import org.coatrun.shared.estimate.Takeoff;
 import org.coatrun.shared.estimate.Weight;
+import org.coatrun.shared.model.Building;
 import org.coatrun.shared.model.Element;
 import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.model.Identity;
+import org.coatrun.shared.model.Slab;
 import org.coatrun.shared.model.Storey;
+import org.coatrun.shared.model.Wall;
 import org.coatrun.shared.surface.Cover;
 import org.coatrun.shared.surface.SectionMeasure;
 
@@ -25,26 +28,34 @@ import org.coatrun.shared.surface.SectionMeasure;
  */
 final class ElementRows {
 
-  private final Takeoff takeoff;
   private final BidCells bid;
   private final Map<ElementId, Integer> numbers = new HashMap<>();
   private final Map<ElementId, Integer> levels = new HashMap<>();
   private final Map<ElementId, Storey> storeys = new HashMap<>();
   private final List<Map<String, Object>> rows = new ArrayList<>();
+  private final RestRows rest;
 
-  ElementRows(Results results) {
-    takeoff = results.takeoff();
+  /**
+   * @param share what has a row of its own; the other members and decks are summed
+   * @param columns by which they are summed
+   */
+  ElementRows(Results results, PageShare share, List<PageColumn> columns) {
+    Takeoff takeoff = results.takeoff();
+    Building building = takeoff.building();
     bid = new BidCells(results);
-    for (Storey storey : takeoff.building().storeys()) {
+    rest = new RestRows(columns);
+    for (Storey storey : building.storeys()) {
       levels.put(storey.id(), levels.size());
       storeys.put(storey.id(), storey);
     }
-    takeoff.members().forEach(l -> number(l.identity().id()));
-    takeoff.decks().forEach(l -> number(l.identity().id()));
-    takeoff.members().forEach(l -> rows.add(member(l)));
-    takeoff.decks().forEach(l -> rows.add(line(l, "deck")));
-    takeoff.building().slabs().forEach(e -> add(e, "slab"));
-    takeoff.building().walls().forEach(e -> add(e, "wall"));
+    takeoff.members().forEach(l -> number(l.identity().id(), share));
+    takeoff.decks().forEach(l -> number(l.identity().id(), share));
+    List<Slab> slabs = building.slabs().stream().filter(e -> number(e.id(), share)).toList();
+    List<Wall> walls = building.walls().stream().filter(e -> number(e.id(), share)).toList();
+    takeoff.members().forEach(l -> add(l.identity().id(), member(l)));
+    takeoff.decks().forEach(l -> add(l.identity().id(), line(l, "deck")));
+    slabs.forEach(e -> rows.add(around(e, "slab")));
+    walls.forEach(e -> rows.add(around(e, "wall")));
   }
 
   /** A row for each element, in the order of their numbers. */
@@ -52,9 +63,9 @@ final class ElementRows {
     return rows;
   }
 
-  /** The number of an element, where the page lists it. */
-  Optional<Integer> number(Element element) {
-    return of(element.id());
+  /** Sums of the members and decks without a row. */
+  List<Map<String, Object>> rest() {
+    return rest.groups();
   }
 
   /** The number of an element, where the page lists it. */
@@ -62,16 +73,22 @@ final class ElementRows {
     return Optional.ofNullable(numbers.get(id));
   }
 
-  private void number(ElementId id) {
-    numbers.put(id, numbers.size());
+  /** Gives the next number to what is shown; what is a member and a slab at once has one. */
+  private boolean number(ElementId id, PageShare share) {
+    return share.shows(id) && numbers.putIfAbsent(id, numbers.size()) == null;
   }
 
-  private void add(Element element, String kind) {
-    if (!numbers.containsKey(element.id())) {
-      number(element.id());
-      Identity identity = element.identity();
-      rows.add(identity(identity, kind, identity.storey().map(storeys::get)));
+  private void add(ElementId id, Map<String, Object> row) {
+    if (numbers.containsKey(id)) {
+      rows.add(row);
+    } else {
+      rest.add(row);
     }
+  }
+
+  private Map<String, Object> around(Element element, String kind) {
+    Identity identity = element.identity();
+    return identity(identity, kind, identity.storey().map(storeys::get));
   }
 
   private Map<String, Object> identity(Identity identity, String kind, Optional<Storey> storey) {

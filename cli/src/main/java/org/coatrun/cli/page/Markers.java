@@ -15,7 +15,7 @@ final class Markers {
   private Markers() {}
 
   /** An eight-sided sign at the origin of an element's placement. */
-  static PageMesh at(int number, Element element) {
+  static PageBody at(Element element) {
     Vec3 at = element.body().placement().origin();
     double[] points = new double[18];
     for (int v = 0; v < 6; v++) {
@@ -24,6 +24,7 @@ final class Markers {
       points[3 * v + 1] = at.y() + (v / 2 == 1 ? side : 0);
       points[3 * v + 2] = at.z() + (v / 2 == 2 ? side : 0);
     }
-    return new PageMesh(number, Transform3.translation(at), points, CORNERS.clone(), new byte[8]);
+    return PageBody.of(
+        new PageMesh(Transform3.translation(at), points, CORNERS.clone(), new byte[8]));
   }
 }

@@ -17,7 +17,9 @@ import java.util.Map;
  * @param line the material line with its floors and choices, or empty
  * @param basis rules and defaults used, and the cautions
  * @param caution the one sentence that is always in sight
- * @param leftOut what the picture lacks, for models above the stated size
+ * @param rest sums of the members and decks that have no row of their own, by all that they can be
+ *     filtered by, with {@code count}
+ * @param lacks what the page lacks, for models above the stated size
  */
 public record PageContent(
     String title,
@@ -31,7 +33,8 @@ public record PageContent(
     Map<String, Object> line,
     List<PageProse> basis,
     String caution,
-    List<String> leftOut) {
+    List<Map<String, Object>> rest,
+    List<String> lacks) {
 
   public PageContent {
     storeys = List.copyOf(storeys);
@@ -40,7 +43,8 @@ public record PageContent(
     findingColumns = List.copyOf(findingColumns);
     findings = List.copyOf(findings);
     basis = List.copyOf(basis);
-    leftOut = List.copyOf(leftOut);
+    rest = List.copyOf(rest);
+    lacks = List.copyOf(lacks);
   }
 
   /** A heading and the lines under it. */

@@ -1,10 +1,10 @@
 package org.coatrun.cli.page;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -22,6 +22,7 @@ import java.util.zip.GZIPOutputStream;
 public final class ReportPage {
 
   private static final Pattern SLOT = Pattern.compile("\\{\\{(\\w+)}}");
+  private static final ObjectMapper JSON = new ObjectMapper();
   private static final List<String> OWN =
       List.of(
           "dom.js",
@@ -48,9 +49,7 @@ public final class ReportPage {
   private ReportPage() {}
 
   /** The page as HTML; the same content gives the same text. */
-  public static String html(PageContent content, List<PageMesh> meshes) {
-    GeometryBlock block = new GeometryBlock();
-    meshes.forEach(block::add);
+  static String html(PageContent content, GeometryBlock geometry) {
     String code = code();
     String boot = resource("boot.js");
     String style = resource("page.css");
@@ -59,9 +58,9 @@ public final class ReportPage {
     slots.put("style", style);
     slots.put("policy", policy(style, List.of(boot, code)));
     slots.put("licence", escaped(resource("three/LICENSE")));
-    slots.put("data", packed(json(content)));
-    slots.put("geometry", block.encoded());
-    slots.put("code", packed(code));
+    slots.put("data", packed(out -> JSON.writeValue(out, content)));
+    slots.put("geometry", geometry.encoded());
+    slots.put("code", packed(out -> out.write(code.getBytes(StandardCharsets.UTF_8))));
     slots.put("boot", boot);
     return fill(resource("page.html"), slots);
   }
@@ -95,14 +94,6 @@ public final class ReportPage {
     return bundle.script();
   }
 
-  private static String json(PageContent content) {
-    try {
-      return new ObjectMapper().writeValueAsString(content);
-    } catch (JsonProcessingException e) {
-      throw new UncheckedIOException("the page's data cannot be written", e);
-    }
-  }
-
   private static String resource(String name) {
     try (InputStream in = ReportPage.class.getResourceAsStream(name)) {
       if (in == null) {
@@ -131,11 +122,13 @@ public final class ReportPage {
     }
   }
 
-  private static String packed(String text) {
-    return Base64.getEncoder().encodeToString(gzip(text));
+  /** What writes into a stream. */
+  @FunctionalInterface
+  private interface Writing {
+    void to(OutputStream out) throws IOException;
   }
 
-  private static byte[] gzip(String text) {
+  private static String packed(Writing text) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (GZIPOutputStream out =
         new GZIPOutputStream(bytes) {
@@ -143,10 +136,10 @@ public final class ReportPage {
             def.setLevel(Deflater.BEST_COMPRESSION);
           }
         }) {
-      out.write(text.getBytes(StandardCharsets.UTF_8));
+      text.to(out);
     } catch (IOException e) {
-      throw new UncheckedIOException("memory refused to be written to", e);
+      throw new UncheckedIOException("the page's data cannot be written", e);
     }
-    return bytes.toByteArray();
+    return Base64.getEncoder().encodeToString(bytes.toByteArray());
   }
 }

@@ -1,22 +1,20 @@
 package org.coatrun.cli.page;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.coatrun.cli.report.Cautions;
 import org.coatrun.cli.report.Results;
-import org.coatrun.geometry.view.ElementMesh;
 import org.coatrun.shared.estimate.Takeoff;
 import org.coatrun.shared.estimate.Totals;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.line.LineRequest;
+import org.coatrun.shared.model.Building;
 import org.coatrun.shared.model.Element;
 import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.model.Storey;
@@ -26,86 +24,111 @@ public final class TakeoffPage {
 
   private final Results results;
   private final Takeoff takeoff;
+  private final List<String> storeys;
+  private final List<PageColumn> columns;
+  private final PageShare share;
   private final ElementRows rows;
 
-  private TakeoffPage(Results results) {
+  private TakeoffPage(Results results, PageBodies bodies, PageLimits limits) {
     this.results = results;
     takeoff = results.takeoff();
-    rows = new ElementRows(results);
+    storeys = takeoff.building().storeys().stream().map(Storey::name).toList();
+    columns = TakeoffColumns.elements(storeys, BidCells.columns(results.bid().isPresent()));
+    share = new PageShare(takeoff, bodies, limits);
+    rows = new ElementRows(results, share, columns);
   }
 
   /**
    * The page as HTML.
    *
-   * @param meshes in any order; those of elements that the page does not list are left out
+   * @param bodies of elements; those that the page does not list are left out
+   * @param limits how much the page shows one by one
    * @param units {@code us} or {@code si}
    */
-  public static String html(Results results, List<ElementMesh> meshes, String units) {
-    TakeoffPage page = new TakeoffPage(results);
-    return ReportPage.html(page.content(units, Map.of()), page.drawn(meshes));
+  public static String html(Results results, PageBodies bodies, PageLimits limits, String units) {
+    TakeoffPage page = new TakeoffPage(results, bodies, limits);
+    return ReportPage.html(page.content(units, Map.of()), page.geometry());
   }
 
   /**
    * The same with the material line.
    *
-   * @param request whose floors are drawn, in the coordinates of the meshes
+   * @param request whose floors are drawn, in the coordinates of the bodies
    * @param choices that the page can switch between, the plan first
    */
   public static String html(
       Results results,
-      List<ElementMesh> meshes,
+      PageBodies bodies,
+      PageLimits limits,
       String units,
       LineRequest request,
       List<LineChoice> choices) {
-    TakeoffPage page = new TakeoffPage(results);
-    return ReportPage.html(
-        page.content(units, LineContent.of(request, choices)), page.drawn(meshes));
+    TakeoffPage page = new TakeoffPage(results, bodies, limits);
+    return ReportPage.html(page.content(units, LineContent.of(request, choices)), page.geometry());
   }
 
-  private List<PageMesh> drawn(List<ElementMesh> meshes) {
-    List<PageMesh> drawn = new ArrayList<>();
-    meshes.stream()
-        .sorted(Comparator.comparing(ElementMesh::id))
-        .forEach(m -> rows.of(m.id()).ifPresent(n -> drawn.add(mesh(n, m))));
-    Set<ElementId> seen = meshes.stream().map(ElementMesh::id).collect(Collectors.toSet());
-    Stream.concat(takeoff.building().members().stream(), takeoff.building().decks().stream())
-        .map(Element.class::cast)
-        .filter(e -> !seen.contains(e.id()))
-        .forEach(e -> drawn.add(Markers.at(rows.of(e.id()).orElseThrow(), e)));
-    return drawn;
+  /** Bodies in the order of their elements, then signs for steel without one. */
+  private GeometryBlock geometry() {
+    Building building = takeoff.building();
+    List<Element> steel =
+        Stream.<Collection<? extends Element>>of(building.members(), building.decks())
+            .<Element>flatMap(Collection::stream)
+            .toList();
+    GeometryBlock block = new GeometryBlock();
+    Stream.<Collection<? extends Element>>of(steel, building.slabs(), building.walls())
+        .<Element>flatMap(Collection::stream)
+        .map(Element::id)
+        .distinct()
+        .sorted()
+        .forEach(id -> rows.of(id).ifPresent(n -> share.body(id).ifPresent(b -> block.add(n, b))));
+    for (Element e : steel) {
+      if (share.body(e.id()).isEmpty()) {
+        rows.of(e.id()).ifPresent(n -> block.add(n, Markers.at(e)));
+      }
+    }
+    return block;
   }
 
   private PageContent content(String units, Map<String, Object> line) {
-    List<String> storeys = takeoff.building().storeys().stream().map(Storey::name).toList();
     String name = takeoff.building().name();
+    List<String> lacks = share.lacks();
+    List<PageContent.PageProse> prose = new ArrayList<>();
+    if (!lacks.isEmpty()) {
+      prose.add(new PageContent.PageProse("What this page leaves out", lacks));
+    }
+    prose.add(new PageContent.PageProse("What the numbers mean", results.basis()));
+    prose.add(new PageContent.PageProse("Cautions", results.cautions()));
     return new PageContent(
         name.isBlank() ? "Takeoff" : name,
         summary(),
         units,
         storeys,
-        TakeoffColumns.elements(storeys, BidCells.columns(results.bid().isPresent())),
+        columns,
         rows.rows(),
         TakeoffColumns.FINDINGS,
-        takeoff.findings().stream().map(this::finding).toList(),
+        share.findings().stream().map(this::finding).toList(),
         line,
-        List.of(
-            new PageContent.PageProse("What the numbers mean", results.basis()),
-            new PageContent.PageProse("Cautions", results.cautions())),
+        prose,
         caution(),
-        List.of());
+        rows.rest(),
+        lacks);
   }
 
   private String summary() {
     Totals members = takeoff.memberTotals();
     return String.format(
         Locale.ROOT,
-        "%d members = %d counted + %d left out + %d unresolved; %d decks; %d findings",
+        "%d members = %d counted + %d left out + %d unresolved; %s; %s",
         members.all(),
         members.counted(),
         members.leftOut(),
         members.unresolved(),
-        takeoff.decks().size(),
-        takeoff.findings().size());
+        counted(takeoff.decks().size(), "deck"),
+        counted(takeoff.findings().size(), "finding"));
+  }
+
+  private static String counted(int number, String noun) {
+    return number + " " + noun + (number == 1 ? "" : "s");
   }
 
   /** The caution of every output; what is invented is said first. */
@@ -131,17 +154,5 @@ public final class TakeoffPage {
       }
     }
     return Optional.empty();
-  }
-
-  private static PageMesh mesh(int number, ElementMesh mesh) {
-    int[] corners = new int[3 * mesh.coated().length];
-    byte[] states = new byte[mesh.coated().length];
-    for (int i = 0; i < corners.length; i++) {
-      corners[i] = i;
-    }
-    for (int i = 0; i < states.length; i++) {
-      states[i] = (byte) (mesh.coated()[i] ? 0 : 1);
-    }
-    return new PageMesh(number, mesh.frame(), mesh.points(), corners, states);
   }
 }

@@ -22,6 +22,21 @@ export function svg(tag, attributes, ...children) {
 
 export const byId = (id) => document.getElementById(id);
 
+/** The bytes that a text carries in base64. */
+export function bytesOf(base64) {
+  const text = base64.trim();
+  if (Uint8Array.fromBase64) return Uint8Array.fromBase64(text);
+  const binary = atob(text), bytes = new Uint8Array(binary.length);
+  for (let i = 0; i < binary.length; i++) bytes[i] = binary.charCodeAt(i);
+  return bytes;
+}
+
+/** Once what was drawn is in sight; in a hidden page, soon. */
+export const afterPaint = () => new Promise((go) => {
+  requestAnimationFrame(() => setTimeout(go));
+  setTimeout(go, 200);
+});
+
 /** Whether something is known. */
 export const known = (value) => value !== null && value !== undefined && value !== "";
 

@@ -1,17 +1,16 @@
+import { bytesOf } from "./dom.js";
+
 /**
  * The meshes of the page. The file holds local meshes on int16 with a scale each, and a table of
- * instances (mesh, element, twelve floats); here they become one list of world triangles, and
- * one of plain boxes for use while the view moves.
+ * instances (mesh, element, twelve floats); here they become one list of world triangles.
  */
-export async function readGeometry(text) {
-  const bytes = Uint8Array.from(atob(text.trim()), (c) => c.charCodeAt(0));
-  const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("deflate-raw"));
-  return expand(await new Response(stream).arrayBuffer());
+export async function inflated(text) {
+  const stream = new Blob([bytesOf(text)]).stream().pipeThrough(new DecompressionStream("deflate-raw"));
+  return new Response(stream).arrayBuffer();
 }
 
-const BOX = [0, 2, 1, 1, 2, 3, 4, 5, 6, 5, 7, 6, 0, 1, 4, 1, 5, 4, 2, 6, 3, 3, 6, 7, 0, 4, 2, 2, 4, 6, 1, 3, 5, 3, 7, 5];
-
-function expand(buffer) {
+/** Like meshes, and where they stand. */
+export function readGeometry(buffer) {
   const view = new DataView(buffer);
   let at = 0;
   const u32 = () => { at += 4; return view.getUint32(at - 4, true); };
@@ -27,7 +26,7 @@ function expand(buffer) {
   const instances = [];
   for (let n = u32(); n > 0; n--) {
     const mesh = meshes[u32()], element = u32();
-    instances.push({ mesh, element, m: Array.from({ length: 12 }, f32) });
+    instances.push({ mesh, element, m: new Float32Array(buffer, at, 12) }); at += 48;
   }
   return place(instances, meshes.length);
 }
@@ -69,52 +68,63 @@ function place(instances, unique) {
   const vertices = sum((m) => m.vertices);
   const position = new Float32Array(3 * vertices), owner = new Float32Array(vertices), state = new Uint8Array(vertices);
   const index = new Uint32Array(sum((m) => m.index.length));
-  const boxes = { position: new Float32Array(24 * instances.length), owner: new Float32Array(8 * instances.length), index: new Uint32Array(36 * instances.length) };
   const parts = [];
   let v = 0, c = 0;
-  instances.forEach(({ mesh, element, m }, number) => {
-    const local = [Infinity, Infinity, Infinity, -Infinity, -Infinity, -Infinity];
-    const box = [...local];
-    for (let i = 0; i < mesh.vertices; i++) {
-      const p = [0, 1, 2].map((k) => mesh.xyz[3 * i + k] * mesh.scale);
-      const w = world(m, p);
-      widen(local, p); widen(box, w);
-      position.set(w, 3 * (v + i));
-      owner[v + i] = element;
-    }
+  for (const { mesh, element, m } of instances) {
+    const box = put(mesh, m, position, 3 * v);
+    owner.fill(element, v, v + mesh.vertices);
     for (let i = 0; i < mesh.index.length; i++) {
-      index[c + i] = v + mesh.index[i];
-      state[v + mesh.index[i]] = mesh.face[(i / 3) | 0];
+      const corner = v + mesh.index[i];
+      index[c + i] = corner;
+      state[corner] = mesh.face[(i / 3) | 0];
     }
-    plainBox(boxes, number, element, m, local);
-    parts.push({ element, mesh, first: v, from: c, to: c + mesh.index.length, box });
+    parts.push({ element, mesh, m, first: v, from: c, to: c + mesh.index.length, box });
     v += mesh.vertices; c += mesh.index.length;
-  });
-  return { position, owner, state, index, boxes, parts, triangles: index.length / 3, unique };
+  }
+  return { position, owner, state, index, parts, triangles: index.length / 3, unique };
 }
 
-/** The edges of all parts; found once for like meshes, and only after the first picture. */
-export function edgesOfAll(parts) {
-  for (const { mesh } of parts) mesh.edges ??= edgesOf(mesh);
-  const edges = new Uint32Array(parts.reduce((s, p) => s + p.mesh.edges.length, 0));
+/** Puts the corners of a mesh where an instance stands; gives their box. Plain loops: this is most of the load. */
+function put({ xyz, vertices, scale }, m, position, to) {
+  let x0 = Infinity, y0 = Infinity, z0 = Infinity, x1 = -Infinity, y1 = -Infinity, z1 = -Infinity;
+  for (let i = 0; i < 3 * vertices; i += 3) {
+    const a = xyz[i] * scale, b = xyz[i + 1] * scale, c = xyz[i + 2] * scale;
+    const x = m[9] + a * m[0] + b * m[3] + c * m[6], y = m[10] + a * m[1] + b * m[4] + c * m[7], z = m[11] + a * m[2] + b * m[5] + c * m[8];
+    position[to + i] = x; position[to + i + 1] = y; position[to + i + 2] = z;
+    if (x < x0) x0 = x; if (x > x1) x1 = x;
+    if (y < y0) y0 = y; if (y > y1) y1 = y;
+    if (z < z0) z0 = z; if (z > z1) z1 = z;
+  }
+  return [x0, y0, z0, x1, y1, z1];
+}
+
+/** The edges of all parts, found once for like meshes; null where they are more than so many numbers. */
+export function edgesOfAll(parts, most) {
+  let size = 0;
+  for (const { mesh } of parts) {
+    mesh.edges ??= edgesOf(mesh);
+    size += mesh.edges.length;
+    if (size > most) return null;
+  }
+  const edges = new Uint32Array(size);
   let at = 0;
   for (const { mesh, first } of parts) for (const v of mesh.edges) edges[at++] = first + v;
   return edges;
 }
 
-const world = (m, p) => [0, 1, 2].map((k) => m[9 + k] + p[0] * m[k] + p[1] * m[3 + k] + p[2] * m[6 + k]);
+const BOX = [0, 2, 1, 1, 2, 3, 4, 5, 6, 5, 7, 6, 0, 1, 4, 1, 5, 4, 2, 6, 3, 3, 6, 7, 0, 4, 2, 2, 4, 6, 1, 3, 5, 3, 7, 5];
 
-function widen(box, p) {
-  for (let k = 0; k < 3; k++) {
-    if (p[k] < box[k]) box[k] = p[k];
-    if (p[k] > box[3 + k]) box[3 + k] = p[k];
-  }
-}
-
-function plainBox(boxes, number, element, m, local) {
-  for (let i = 0; i < 8; i++) {
-    boxes.position.set(world(m, [local[i & 1 ? 3 : 0], local[i & 2 ? 4 : 1], local[i & 4 ? 5 : 2]]), 24 * number + 3 * i);
-    boxes.owner[8 * number + i] = element;
-  }
-  for (let i = 0; i < 36; i++) boxes.index[36 * number + i] = 8 * number + BOX[i];
+/** Boxes in place of some parts, each in the axes of its own mesh, for use while the view moves. */
+export function plainBoxes(parts) {
+  const position = new Float32Array(24 * parts.length), owner = new Float32Array(8 * parts.length), index = new Uint32Array(36 * parts.length);
+  parts.forEach(({ mesh, element, m }, n) => {
+    mesh.box ??= put(mesh, [1, 0, 0, 0, 1, 0, 0, 0, 1, 0, 0, 0], new Float32Array(3 * mesh.vertices), 0);
+    for (let i = 0; i < 8; i++) {
+      const p = [mesh.box[i & 1 ? 3 : 0], mesh.box[i & 2 ? 4 : 1], mesh.box[i & 4 ? 5 : 2]];
+      for (let k = 0; k < 3; k++) position[24 * n + 3 * i + k] = m[9 + k] + p[0] * m[k] + p[1] * m[3 + k] + p[2] * m[6 + k];
+      owner[8 * n + i] = element;
+    }
+    for (let i = 0; i < 36; i++) index[36 * n + i] = 8 * n + BOX[i];
+  });
+  return { position, owner, index };
 }

@@ -1,4 +1,5 @@
 import { byId, h } from "./dom.js";
+import { countOf } from "./model.js";
 import { Table } from "./table.js";
 
 /** The lists beside the view, one at a time. */
@@ -8,8 +9,8 @@ export class Lists {
     this.onChoose = onChoose;
     const { data, elements } = model;
     this.all = [
-      { key: "members", label: "Members", columns: data.columns.filter((c) => c.members), rows: elements.filter((e) => e.kind === "member") },
-      { key: "decks", label: "Decks", columns: data.columns.filter((c) => c.decks), rows: elements.filter((e) => e.kind === "deck") },
+      { key: "members", label: "Members", kind: "member", columns: data.columns.filter((c) => c.members), rows: elements.filter((e) => e.kind === "member") },
+      { key: "decks", label: "Decks", kind: "deck", columns: data.columns.filter((c) => c.decks), rows: elements.filter((e) => e.kind === "deck") },
       { key: "findings", label: "Findings", columns: data.findingColumns, rows: data.findings },
       ...(data.tables || []),
       ...extra,
@@ -30,7 +31,6 @@ export class Lists {
     byId("list-tools").hidden = !list.rows;
     this.table = null;
     if (list.rows) this.openTable(list); else list.show(byId("list"));
-    this.model.changed("list");
   }
 
   along(event, list) {
@@ -43,7 +43,7 @@ export class Lists {
 
   openTable(list) {
     this.table = new Table(byId("list"), {
-      columns: list.columns, rows: list.rows, onChoose: this.onChoose,
+      columns: list.columns, rows: list.rows, rest: () => (list.kind ? this.model.restOf(list.kind) : []), onChoose: this.onChoose,
       chosen: (row) => (row.kind ? this.model.chosen.includes(row) : row === this.finding),
     });
     this.refilter();
@@ -54,7 +54,8 @@ export class Lists {
     const q = this.model.query.toLowerCase();
     this.table.filter((row) => (row.kind ? this.model.listed(row)
       : q === "" || Object.values(row).some((v) => String(v ?? "").toLowerCase().includes(q))));
-    byId("count").textContent = `${this.table.rows.length} of ${this.table.all.length} rows`;
+    const unlisted = countOf(this.model.rest.filter((g) => this.table.all[0]?.kind === g.kind));
+    byId("count").textContent = `${this.table.rows.length} of ${this.table.all.length} rows${unlisted > 0 ? `; ${unlisted} more are not listed` : ""}`;
   }
 
   /** Follows what was chosen elsewhere: the list that holds it comes up. */

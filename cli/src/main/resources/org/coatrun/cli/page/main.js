@@ -1,6 +1,6 @@
-import { byId, h, afterBurst } from "./dom.js";
+import { afterBurst, afterPaint, byId, bytesOf, h } from "./dom.js";
 import { scaleFor } from "./colour.js";
-import { readGeometry } from "./geometry.js";
+import { inflated, readGeometry } from "./geometry.js";
 import { setSystem } from "./quantity.js";
 import { linkTo, putInto, readState, stateOf } from "./state.js";
 import { Model } from "./model.js";
@@ -38,7 +38,6 @@ class Page {
   }
 
   follow(what) {
-    if (what === "list") { showFilters(byId("filters"), this.model); return; }
     if (what === "shown") this.lists.refilter();
     this.showControls();
     this.repaint();
@@ -60,7 +59,7 @@ class Page {
     if (!column) return;
     const scale = scaleFor(column, model.elements, this.theme);
     showLegend(byId("legend"), column, scale, {
-      hatched: byId("hatch").checked, faces: byId("faces").checked, notes: this.data.leftOut || [],
+      hatched: byId("hatch").checked, faces: byId("faces").checked, notes: model.rest.length > 0 ? ["Counts are of those shown one by one."] : [],
       filtered: model.filters.get(column.key), onFilter: (value) => model.filter(column.key, value),
     });
     const chosen = new Set(model.chosen);
@@ -152,11 +151,17 @@ class Page {
     byId("line-shown").checked = saved.line !== "off";
     this.line?.take(Number(saved.spot) || 0, saved.floor === undefined ? undefined : Number(saved.floor) || 0);
     this.scene?.set({ faces: byId("faces").checked, hatched: byId("hatch").checked });
-    this.lists.open(saved.list);
     this.applyCut();
     this.setTheme(saved.theme === "dark" || (!saved.theme && matchMedia("(prefers-color-scheme: dark)").matches) ? "dark" : "light");
-    this.model.changed("chosen");
     if (saved.view) { if (this.scene) this.scene.viewpoint = saved.view; } else if (this.model.last) this.scene?.lookAt(this.model.chosen.map((e) => e.n));
+  }
+
+  /** Brings lists and card up to what the view shows. */
+  tell(list) {
+    this.lists.open(list);
+    this.showControls();
+    this.card();
+    if (this.model.last) this.lists.follow(this.model.last, true);
   }
 
   wire() {
@@ -178,14 +183,14 @@ class Page {
     on("hatch", "change", (e) => { this.scene?.set({ hatched: e.target.checked }); this.repaint(); });
     on("line-shown", "change", () => this.showLine());
     on("fit", "click", () => this.scene?.fit());
-    on("units", "change", (e) => { setSystem(e.target.value); this.lists.open(this.lists.key); this.card(); this.repaint(); });
+    on("units", "change", (e) => { setSystem(e.target.value); this.tell(this.lists.key); this.repaint(); });
     on("theme", "click", () => this.setTheme(this.theme === "dark" ? "light" : "dark"));
     on("link", "click", () => { history.replaceState(null, "", linkTo(this.saved)); this.say(copyText(location.href)); });
     on("print", "click", () => print());
     on("csv", "click", () => this.table && saveFile(`${this.lists.key}.csv`, this.table.csv(), "text/csv"));
     on("copy", "click", () => this.table && this.say(copyText(this.table.text())));
     on("basis-jump", "click", () => { this.lists.open("basis"); byId("list").focus(); byId("list").scrollIntoView({ block: "nearest" }); });
-    addEventListener("hashchange", () => this.restore(readState()));
+    addEventListener("hashchange", () => { const saved = readState(); this.restore(saved); this.tell(saved.list); });
     addEventListener("beforeprint", () => this.beforePrint());
     addEventListener("afterprint", () => this.afterPrint());
     wireCanvas(byId("view"), this);
@@ -211,40 +216,52 @@ class Page {
     this.setTheme(this.before.theme);
   }
 
-  async start() {
+  heading() {
     const { data, model } = this;
     byId("title").textContent = data.title;
     byId("summary").textContent = data.summary;
     byId("caution").textContent = data.caution;
     byId("units").value = data.units;
     byId("colour").replaceChildren(...model.scales.map((c) => h("option", { value: c.key }, c.label)));
+    byId("colour").value = (model.scales.find((c) => c.key === "thickness") ?? model.scales[0])?.key;
     byId("storey").max = data.storeys.length;
-    setSystem(data.units);
+    const [first, ...more] = data.lacks;
+    byId("lacks").hidden = !first;
+    byId("lacks").replaceChildren(h("summary", {}, first), h("ul", {}, ...more.map((l) => h("li", {}, l))));
+  }
+
+  /** The picture comes first, the lists once it is in sight, and what only helps to move it last. */
+  async start(geometry) {
+    this.heading();
+    setSystem(this.data.units);
     this.wire();
     try {
-      this.geometry = await readGeometry(byId("geometry").textContent);
-      this.scene = new Scene(byId("view"), this.geometry, model.elements);
+      this.geometry = readGeometry(await geometry);
+      this.scene = new Scene(byId("view"), this.geometry, this.model.elements);
     } catch (problem) {
       byId("view").hidden = true;
       byId("legend").hidden = true;
       byId("no-view").hidden = false;
       byId("no-view").textContent = `This browser shows no three-dimensional view (${problem.message}). The lists are complete.`;
     }
-    this.restore(readState());
+    const saved = readState();
+    this.restore(saved);
     this.scene?.drawNow();
-    document.documentElement.dataset.ready = "true";
     performance.mark("first picture");
-    setTimeout(() => { this.scene?.addEdges(); document.documentElement.dataset.edges = "true"; }, 0);
+    await afterPaint();
+    this.tell(saved.list);
+    document.documentElement.dataset.ready = "true";
+    setTimeout(() => { this.scene?.finish(); document.documentElement.dataset.edges = "true"; }, 0);
   }
 }
 
 async function unpack(text) {
-  const bytes = Uint8Array.from(atob(text.trim()), (c) => c.charCodeAt(0));
-  const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
+  const stream = new Blob([bytesOf(text)]).stream().pipeThrough(new DecompressionStream("gzip"));
   return JSON.parse(await new Response(stream).text());
 }
 
+const geometry = inflated(byId("geometry").textContent);
 unpack(byId("data").textContent).then((data) => {
   window.coatrun = new Page(data);
-  return window.coatrun.start();
+  return window.coatrun.start(geometry);
 });

@@ -13,6 +13,7 @@ export class Model {
     this.elements.forEach((e, n) => { e.n = n; });
     this.steel = this.elements.filter((e) => e.kind === "member" || e.kind === "deck");
     this.scales = data.columns.filter((c) => c.scale && this.elements.some((e) => known(e[c.key])));
+    this.rest = data.rest || [];
     this.chosen = [];
     this.several = false;
     this.isolated = false;
@@ -65,6 +66,12 @@ export class Model {
     return this.found(element) && this.inStorey(element) && this.passes(element);
   }
 
+  /** Sums of what has no row of its own and is not filtered out; null while a search looks into rows. */
+  restOf(kind) {
+    if (this.rest.length === 0) return [];
+    return this.query === "" ? this.rest.filter((g) => g.kind === kind && this.inStorey(g) && this.passes(g)) : null;
+  }
+
   /** Whether the view shows it. */
   visible(element) {
     if (this.isolated && this.chosen.length > 0) {
@@ -104,6 +111,9 @@ export class Model {
     this.changed();
   }
 }
+
+/** How many elements stand behind rows and sums. */
+export const countOf = (rows) => rows.reduce((s, r) => s + (r.count || 1), 0);
 
 /** What to call an element. */
 export const nameOf = (e) => [e.mark, e.name].filter(Boolean).join(" · ") || e.guid || `#${e.step}`;

@@ -1,4 +1,5 @@
 import { byId, h } from "./dom.js";
+import { countOf } from "./model.js";
 import { formatWithUnit, heading, format, isNumber } from "./quantity.js";
 
 const MOST_FINDINGS = 60;
@@ -6,10 +7,11 @@ const MOST_FINDINGS = 60;
 /** What goes on paper beside the picture: sums, findings, basis and cautions. */
 export function layOutPaper(model, scene, more) {
   const { data } = model;
-  const members = model.elements.filter((e) => e.kind === "member");
-  const decks = model.elements.filter((e) => e.kind === "deck");
+  const all = (kind) => [...model.elements, ...model.rest].filter((e) => e.kind === kind);
+  const members = all("member"), decks = all("deck");
   const grouped = data.columns.filter((c) => (c.filter || c.key === "storey") && members.some((e) => e[c.key] !== undefined));
   byId("paper").replaceChildren(
+      ...(data.lacks.length > 0 ? [h("ul", {}, ...data.lacks.map((l) => h("li", {}, l)))] : []),
       ...(scene ? [picture(scene.canvas), legend()] : []),
       h("p", {}, shownNow(model)),
       ...grouped.map((c) => sums(`Members by ${c.label.toLowerCase()}`, members, c, data.columns.filter((k) => k.sum && k.members))),
@@ -37,7 +39,8 @@ function shownNow(model) {
   const parts = [model.query && `search “${model.query}”`,
     model.top < model.data.storeys.length && `storeys up to ${model.data.storeys[model.top - 1]}`,
     ...[...model.filters].map(([k, v]) => `${model.data.columns.find((c) => c.key === k).label}: ${v}`)].filter(Boolean);
-  return parts.length === 0 ? "The picture shows the whole model; the sums are of all members and decks."
+  const whole = model.rest.length === 0 ? "the whole model" : "all that this page lists one by one";
+  return parts.length === 0 ? `The picture shows ${whole}; the sums are of all members and decks.`
     : `The picture shows a part of the model (${parts.join("; ")}); the sums are of all members and decks.`;
 }
 
@@ -49,8 +52,8 @@ function sums(title, rows, by, columns) {
     groups.get(key).push(r);
   }
   const names = [...groups.keys()].sort((a, b) => (typeof a === "number" && typeof b === "number" ? a - b
-    : by.key === "storey" ? rows.indexOf(groups.get(a)[0]) - rows.indexOf(groups.get(b)[0]) : String(a).localeCompare(String(b), "en", { numeric: true })));
-  const line = (label, group) => h("tr", {}, h("th", { scope: "row" }, label), h("td", { class: "n" }, String(group.length)),
+    : by.key === "storey" ? levelOf(groups.get(a)) - levelOf(groups.get(b)) : String(a).localeCompare(String(b), "en", { numeric: true })));
+  const line = (label, group) => h("tr", {}, h("th", { scope: "row" }, label), h("td", { class: "n" }, String(countOf(group))),
       ...columns.map((c) => h("td", { class: "n" }, format(group.reduce((s, r) => s + (r[c.key] || 0), 0), c.kind))));
   return h("table", {}, h("caption", {}, title),
       h("thead", {}, h("tr", {}, h("th", { scope: "col" }, by.label), h("th", { scope: "col", class: "n" }, "Elements"),
@@ -58,6 +61,8 @@ function sums(title, rows, by, columns) {
       h("tbody", {}, ...names.map((n) => line(n === "" ? "none" : formatWithUnit(n, by.kind), groups.get(n)))),
       h("tfoot", {}, line("All", rows)));
 }
+
+const levelOf = (group) => group[0].level ?? Infinity;
 
 function chosen(model) {
   if (model.chosen.length === 0) return [];

@@ -27,8 +27,12 @@ export function format(value, kind) {
   if (value === null || value === undefined) return "";
   if (!KINDS[kind]) return String(value);
   const [factor, , digits] = KINDS[kind][system];
-  return (value * factor).toLocaleString("en-US", { minimumFractionDigits: digits, maximumFractionDigits: digits, useGrouping: false });
+  return digitsOf(digits).format(value * factor);
 }
+
+/** One for each number of digits: to make one costs more than to use it a hundred times. */
+const formats = [];
+const digitsOf = (digits) => (formats[digits] ??= new Intl.NumberFormat("en-US", { minimumFractionDigits: digits, maximumFractionDigits: digits, useGrouping: false }));
 
 /** A value with its unit; thickness in inches as the trade's fraction, hours without idle zeros. */
 export function formatWithUnit(value, kind) {

@@ -2,7 +2,7 @@ import * as THREE from "three";
 import { OrbitControls } from "controls";
 import { rgb } from "./colour.js";
 import { afterBurst } from "./dom.js";
-import { edgesOfAll } from "./geometry.js";
+import { edgesOfAll, plainBoxes } from "./geometry.js";
 import { EDGE_FRAGMENT, FRAGMENT, VERTEX } from "./shade.js";
 
 /** From so many triangles on, boxes stand for members while the view moves. */
@@ -29,7 +29,8 @@ export class Scene {
       paper: { value: new THREE.Vector3(1, 1, 1) }, ink: { value: new THREE.Vector3(0, 0, 0) },
     };
     this.body(geometry);
-    this.light(geometry, elements);
+    this.elements = elements;
+    this.geometry = geometry;
     this.line = new THREE.Group();
     this.scene.add(this.line);
     this.controls = new OrbitControls(this.camera, canvas);
@@ -58,41 +59,55 @@ export class Scene {
     this.scene.add(this.full);
   }
 
+  /** What can wait until after the first picture: bodies for use while the view moves, and edges. */
+  finish() {
+    this.light();
+    this.edges();
+    this.draw();
+  }
+
   /** Members as boxes, everything else as it is. */
-  light(geometry, elements) {
-    if (geometry.triangles < LIGHT_ABOVE) return;
-    const boxes = [], rest = [];
-    geometry.parts.forEach((part, i) => {
-      if (elements[part.element].kind === "member") for (let k = 0; k < 36; k++) boxes.push(geometry.boxes.index[36 * i + k]);
-      else for (let k = part.from; k < part.to; k++) rest.push(geometry.index[k]);
-    });
-    const others = buffer(geometry, Uint32Array.from(rest));
-    others.setAttribute("state", this.full.children[0].geometry.getAttribute("state"));
+  light() {
+    if (this.geometry.triangles < LIGHT_ABOVE) return;
+    const isMember = (part) => this.elements[part.element].kind === "member";
+    const others = this.parts.filter((p) => !isMember(p));
+    const boxes = plainBoxes(this.parts.filter(isMember));
     this.quick = new THREE.Group();
     this.quick.visible = false;
-    this.quick.add(still(new THREE.Mesh(buffer(geometry.boxes, Uint32Array.from(boxes)), this.material(FRAGMENT))));
-    if (rest.length < 3 * LIGHT_ABOVE) this.quick.add(still(new THREE.Mesh(others, this.material(FRAGMENT))));
+    this.quick.add(still(new THREE.Mesh(buffer(boxes, boxes.index), this.material(FRAGMENT))));
+    const size = others.reduce((s, p) => s + p.to - p.from, 0);
+    if (size < 3 * LIGHT_ABOVE) {
+      const index = new Uint32Array(size);
+      let at = 0;
+      for (const p of others) { index.set(this.index.subarray(p.from, p.to), at); at += p.to - p.from; }
+      this.quick.add(still(new THREE.Mesh(this.shared(index), this.material(FRAGMENT))));
+    }
     this.scene.add(this.quick);
   }
 
-  /** Edges make shapes readable where colours must stay true; they come after the first picture. */
-  addEdges() {
-    const edges = edgesOfAll(this.parts);
-    if (edges.length > MOST_EDGES) return;
-    const lines = new THREE.BufferGeometry();
+  /** Other triangles or lines over the corners of the whole. */
+  shared(index) {
+    const other = new THREE.BufferGeometry();
     const body = this.full.children[0].geometry;
-    for (const name of ["position", "owner", "state"]) lines.setAttribute(name, body.getAttribute(name));
-    lines.setIndex(new THREE.BufferAttribute(edges, 1));
-    this.full.add(still(new THREE.LineSegments(lines, this.material(EDGE_FRAGMENT))));
-    this.draw();
+    for (const name of ["position", "owner", "state"]) other.setAttribute(name, body.getAttribute(name));
+    other.setIndex(new THREE.BufferAttribute(index, 1));
+    return other;
+  }
+
+  /** Edges make shapes readable where colours must stay true. */
+  edges() {
+    const edges = edgesOfAll(this.parts, MOST_EDGES);
+    if (edges) this.full.add(still(new THREE.LineSegments(this.shared(edges), this.material(EDGE_FRAGMENT))));
   }
 
   /** Colours: one {colour, hatch} for each element, or null for a hidden one. */
   setPaint(of) {
+    const known = new Map();
+    const read = (colour) => known.get(colour) ?? known.set(colour, rgb(colour)).get(colour);
     for (let i = 0; 4 * i < this.paint.length; i++) {
       const p = of(i);
-      const [r, g, b] = p ? rgb(p.colour) : [0, 0, 0];
-      this.paint.set([r, g, b, p ? 1 + 16 * p.hatch + (p.chosen ? 4 : 0) + (p.through ? 8 : 0) : 0], 4 * i);
+      if (p) this.paint.set(read(p.colour), 4 * i);
+      this.paint[4 * i + 3] = p ? 1 + 16 * p.hatch + (p.chosen ? 4 : 0) + (p.through ? 8 : 0) : 0;
     }
     this.palette.needsUpdate = true;
     this.draw();
@@ -129,29 +144,27 @@ export class Scene {
     this.draw();
   }
 
+  /** Shows a whole box as large as it goes: in perspective its middle is not the middle of its picture. */
   fit(box = this.box) {
-    const centre = box.getCenter(new THREE.Vector3());
     const size = Math.max(1, box.getSize(new THREE.Vector3()).length());
     const from = new THREE.Vector3(-0.55, -0.75, 0.4).normalize();
-    this.controls.target.copy(centre);
-    this.camera.position.copy(centre).addScaledVector(from, this.distanceFor(box, centre, from));
+    const right = new THREE.Vector3(0, 0, 1).cross(from).normalize(), up = from.clone().cross(right);
+    const tall = Math.tan((this.camera.fov * Math.PI) / 360), wide = tall * this.camera.aspect;
+    const target = box.getCenter(new THREE.Vector3());
+    let away = 2 * size;
+    for (let step = 0; step < 8; step++) {
+      const [low, high] = seen(box, target, from, right, up, away);
+      const half = Math.max((high[0] - low[0]) / wide, (high[1] - low[1]) / tall) / 2;
+      target.addScaledVector(right, ((low[0] + high[0]) / 2) * away).addScaledVector(up, ((low[1] + high[1]) / 2) * away);
+      away = Math.max(1, away * half * 1.06);
+    }
+    this.controls.target.copy(target);
+    this.camera.position.copy(target).addScaledVector(from, away);
     this.camera.near = size / 2000;
     this.camera.far = size * 20;
     this.camera.updateProjectionMatrix();
     this.controls.update();
     this.draw();
-  }
-
-  /** How far the camera must stand back to see all corners of a box, with a margin. */
-  distanceFor(box, centre, from) {
-    const right = new THREE.Vector3(0, 0, 1).cross(from).normalize(), up = from.clone().cross(right);
-    const tall = Math.tan((this.camera.fov * Math.PI) / 360), wide = tall * this.camera.aspect;
-    let most = 1;
-    for (let i = 0; i < 8; i++) {
-      const p = new THREE.Vector3(i & 1 ? box.max.x : box.min.x, i & 2 ? box.max.y : box.min.y, i & 4 ? box.max.z : box.min.z).sub(centre);
-      most = Math.max(most, p.dot(from) + (1.06 * Math.abs(p.dot(right))) / wide, p.dot(from) + (1.06 * Math.abs(p.dot(up))) / tall);
-    }
-    return most;
   }
 
   /** The box of some elements, empty where none is drawn. */
@@ -207,6 +220,17 @@ export class Scene {
     this.draw();
   }
 
+  /** Moves along the picture, by parts of the distance looked over. */
+  pan(right, up) {
+    const offset = this.camera.position.clone().sub(this.controls.target), far = offset.length();
+    const across = new THREE.Vector3(0, 0, 1).cross(offset).normalize(), along = offset.clone().cross(across).normalize();
+    const step = across.multiplyScalar(right * far).addScaledVector(along, up * far);
+    this.camera.position.add(step);
+    this.controls.target.add(step);
+    this.controls.update();
+    this.draw();
+  }
+
   moved() {
     this.moving = true;
     this.rest?.();
@@ -254,6 +278,17 @@ export class Scene {
     }
     return found;
   }
+}
+
+/** Least and greatest slope at which the corners of a box are seen, to the right and up. */
+function seen(box, target, from, right, up, away) {
+  const low = [Infinity, Infinity], high = [-Infinity, -Infinity];
+  for (let i = 0; i < 8; i++) {
+    const p = new THREE.Vector3(i & 1 ? box.max.x : box.min.x, i & 2 ? box.max.y : box.min.y, i & 4 ? box.max.z : box.min.z).sub(target);
+    const deep = Math.max(away / 10, away - p.dot(from));
+    [p.dot(right) / deep, p.dot(up) / deep].forEach((v, k) => { low[k] = Math.min(low[k], v); high[k] = Math.max(high[k], v); });
+  }
+  return [low, high];
 }
 
 function buffer({ position, owner }, index) {

@@ -1,12 +1,13 @@
 import { h } from "./dom.js";
+import { countOf } from "./model.js";
 import { format, heading, isNumber } from "./quantity.js";
 
 const ROWS = 200;
 
 /** A list with sorting, filtering, totals and pages; all rows when saved. */
 export class Table {
-  constructor(host, { columns, rows, onChoose, chosen }) {
-    Object.assign(this, { host, columns, all: rows, onChoose, chosen, page: 0, sort: null, down: false });
+  constructor(host, { columns, rows, rest, onChoose, chosen }) {
+    Object.assign(this, { host, columns, all: rows, rest, onChoose, chosen, page: 0, sort: null, down: false });
     this.rows = rows;
   }
 
@@ -83,7 +84,15 @@ export class Table {
   foot() {
     if (!this.columns.some((c) => c.sum)) return null;
     const chosen = this.all.filter((r) => this.chosen(r));
-    return h("tfoot", {}, this.sum("Total", this.rows), chosen.length > 0 && this.sum(`Chosen: ${chosen.length}`, chosen));
+    return h("tfoot", {}, ...this.totals(), chosen.length > 0 && this.sum(`Chosen: ${chosen.length}`, chosen));
+  }
+
+  /** What has no row counts too; while it cannot be told, the sum is called that of the rows. */
+  totals() {
+    const rest = this.rest();
+    if (rest === null) return [this.sum("Total of these rows", this.rows)];
+    if (rest.length === 0) return [this.sum("Total", this.rows)];
+    return [this.sum("Listed", this.rows), this.sum(`Not listed: ${countOf(rest)}`, rest), this.sum("Total", [...this.rows, ...rest])];
   }
 
   sum(label, rows) {

@@ -17,6 +17,9 @@ import javax.imageio.ImageIO;
 /** One page of a browser, as a person with mouse and keys would use it. */
 public final class BrowserPage implements AutoCloseable {
 
+  private static final Map<String, Integer> KEYS =
+      Map.of("Tab", 9, "Enter", 13, "Home", 36, "ArrowLeft", 37, "ArrowUp", 38, "ArrowRight", 39);
+
   private final DevTools tools;
   private final String target;
   private final String session;
@@ -85,7 +88,7 @@ public final class BrowserPage implements AutoCloseable {
   /** Waits until a condition holds in the page. */
   public void until(String condition) {
     evaluate(
-        "new Promise((yes, no) => { const end = performance.now() + 40000; const look = () => {"
+        "new Promise((yes, no) => { const end = performance.now() + 120000; const look = () => {"
             + " let held; try { held = ("
             + condition
             + "); } catch (e) { no(e); return; } if (held) yes(true); else if (performance.now() >"
@@ -147,8 +150,7 @@ public final class BrowserPage implements AutoCloseable {
 
   /** Presses and releases a key, such as {@code Tab} or {@code Enter}. */
   public void press(String key) {
-    int code =
-        Map.of("Tab", 9, "Enter", 13, "ArrowRight", 39, "ArrowLeft", 37).getOrDefault(key, 0);
+    int code = KEYS.getOrDefault(key, 0);
     for (String type : List.of("keyDown", "keyUp")) {
       call(
           "Input.dispatchKeyEvent",

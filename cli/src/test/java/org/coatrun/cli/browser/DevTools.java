@@ -21,7 +21,7 @@ import java.util.function.Predicate;
 /** Calls and events of the DevTools protocol over one socket. */
 final class DevTools implements WebSocket.Listener {
 
-  private static final long PATIENCE_S = 60;
+  private static final long PATIENCE_S = 180;
 
   private final JsonMapper mapper = new JsonMapper();
   private final AtomicInteger last = new AtomicInteger();

@@ -52,7 +52,7 @@ class LinePageIT {
     Files.writeString(
         page,
         ReportPage.html(
-            PageSketch.content(6, LineContent.of(request, choices)), PageSketch.meshes(6)));
+            PageSketch.content(6, LineContent.of(request, choices)), PageSketch.geometry(6)));
   }
 
   @Test

@@ -49,11 +49,12 @@ final class PageSketch {
         line,
         List.of(new PageContent.PageProse("Cautions", List.of("A planning aid."))),
         "A planning aid.",
+        List.of(),
         List.of());
   }
 
-  static List<PageMesh> meshes(int bars) {
-    List<PageMesh> meshes = new ArrayList<>();
+  static GeometryBlock geometry(int bars) {
+    GeometryBlock block = new GeometryBlock();
     for (int i = 0; i < bars; i++) {
       Transform3 frame = Transform3.translation(new Vec3(2.0 * (i % 50), 4, 0));
       double[] points = new double[24];
@@ -66,8 +67,8 @@ final class PageSketch {
         0, 2, 1, 1, 2, 3, 4, 5, 6, 5, 7, 6, 0, 1, 4, 1, 5, 4, 2, 6, 3, 3, 6, 7, 0, 4, 2, 2, 4, 6, 1,
         3, 5, 3, 7, 5
       };
-      meshes.add(new PageMesh(i, frame, points, corners, new byte[12]));
+      block.add(i, PageBody.of(new PageMesh(frame, points, corners, new byte[12])));
     }
-    return meshes;
+    return block;
   }
 }

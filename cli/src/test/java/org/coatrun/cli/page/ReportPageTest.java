@@ -12,10 +12,10 @@ class ReportPageTest {
 
   @Test
   void thePageIsCompleteInItselfAndTheSameEachTime(@TempDir Path folder) throws IOException {
-    String html = ReportPage.html(PageSketch.content(6), PageSketch.meshes(6));
+    String html = ReportPage.html(PageSketch.content(6), PageSketch.geometry(6));
     Files.writeString(folder.resolve("report.html"), html);
     assertThat(html)
-        .isEqualTo(ReportPage.html(PageSketch.content(6), PageSketch.meshes(6)))
+        .isEqualTo(ReportPage.html(PageSketch.content(6), PageSketch.geometry(6)))
         .contains("default-src 'none'; script-src 'sha256-")
         .contains("connect-src 'none'")
         .doesNotContain(PageSketch.HOSTILE)
@@ -29,8 +29,7 @@ class ReportPageTest {
 
   @Test
   void likeMeshesAreKeptOnce() {
-    GeometryBlock block = new GeometryBlock();
-    PageSketch.meshes(40).forEach(block::add);
+    GeometryBlock block = PageSketch.geometry(40);
     assertThat(block.uniqueMeshes()).isEqualTo(1);
     assertThat(block.triangles()).isEqualTo(40 * 12);
   }

@@ -1,0 +1,111 @@
+package org.coatrun.cli.page;
+
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.util.stream.DoubleStream;
+import org.coatrun.shared.shape.Transform3;
+import org.coatrun.shared.shape.Vec3;
+
+/**
+ * A welded mesh in the frame of its element, as it stands in the {@link GeometryBlock}: vertices on
+ * 16-bit numbers at 0.5 mm, coarser for meshes beyond 16 m. Like meshes are equal.
+ *
+ * @param bytes {@code u32 vertices, u32 triangles, f32 scale, i16 xyz, u16 corners, u8 states}, the
+ *     lists padded to four bytes, little-endian
+ */
+record LocalMesh(ByteBuffer bytes) {
+
+  private static final double STEP_M = 0.0005;
+  private static final int HEAD = 12;
+  private static final int[] BOX = {
+    0, 2, 1, 1, 2, 3, 4, 5, 6, 5, 7, 6, 0, 1, 4, 1, 5, 4, 2, 6, 3, 3, 6, 7, 0, 4, 2, 2, 4, 6, 1, 3,
+    5, 3, 7, 5
+  };
+
+  /** The mesh in its own frame. */
+  static LocalMesh of(PageMesh mesh) {
+    double[] xyz = inItsFrame(mesh);
+    double most = DoubleStream.of(xyz).map(Math::abs).max().orElse(0);
+    double scale = Math.max(STEP_M, most / Short.MAX_VALUE);
+    return of(WeldedMesh.of(mesh, xyz, scale), (float) scale);
+  }
+
+  /** How many triangles it has. */
+  int triangles() {
+    return little().getInt(4);
+  }
+
+  /** The area of the box around it, in its own axes, square metres. */
+  double boxArea() {
+    short[] c = corners();
+    double scale = little().getFloat(8);
+    double x = (c[3] - c[0]) * scale;
+    double y = (c[4] - c[1]) * scale;
+    double z = (c[5] - c[2]) * scale;
+    return 2 * (x * y + y * z + z * x);
+  }
+
+  /** The box around it, in its own axes, exposed all over. */
+  LocalMesh box() {
+    short[] c = corners();
+    short[] grid = new short[24];
+    for (int v = 0; v < 8; v++) {
+      grid[3 * v] = c[v % 2 == 0 ? 0 : 3];
+      grid[3 * v + 1] = c[v / 2 % 2 == 0 ? 1 : 4];
+      grid[3 * v + 2] = c[v / 4 == 0 ? 2 : 5];
+    }
+    return of(new WeldedMesh(grid, BOX, new byte[BOX.length / 3]), little().getFloat(8));
+  }
+
+  /** Least and greatest x, y, z in steps of the scale. */
+  private short[] corners() {
+    ByteBuffer in = little();
+    int vertices = in.getInt(0);
+    short[] c = new short[6];
+    for (int i = 0; i < 3 * vertices; i++) {
+      short at = in.getShort(HEAD + 2 * i);
+      int k = i % 3;
+      c[k] = i < 3 ? at : (short) Math.min(c[k], at);
+      c[k + 3] = i < 3 ? at : (short) Math.max(c[k + 3], at);
+    }
+    return c;
+  }
+
+  private ByteBuffer little() {
+    return bytes.duplicate().order(ByteOrder.LITTLE_ENDIAN);
+  }
+
+  private static LocalMesh of(WeldedMesh welded, float scale) {
+    int triangles = welded.states().length;
+    int size = HEAD + padded(2 * welded.grid().length) + padded(2 * welded.corners().length);
+    ByteBuffer out = ByteBuffer.allocate(size + padded(triangles)).order(ByteOrder.LITTLE_ENDIAN);
+    out.putInt(welded.grid().length / 3).putInt(triangles).putFloat(scale);
+    for (short c : welded.grid()) {
+      out.putShort(c);
+    }
+    out.position(padded(out.position()));
+    for (int corner : welded.corners()) {
+      out.putShort((short) corner);
+    }
+    out.position(padded(out.position()));
+    out.put(welded.states());
+    return new LocalMesh(out.rewind().asReadOnlyBuffer());
+  }
+
+  private static double[] inItsFrame(PageMesh mesh) {
+    Transform3 back = mesh.frame().inverse();
+    double[] points = mesh.points();
+    double[] xyz = new double[points.length];
+    for (int v = 0; v < xyz.length; v += 3) {
+      Vec3 p = back.apply(new Vec3(points[v], points[v + 1], points[v + 2]));
+      xyz[v] = p.x();
+      xyz[v + 1] = p.y();
+      xyz[v + 2] = p.z();
+    }
+    return xyz;
+  }
+
+  private static int padded(int size) {
+    return (size + 3) & ~3;
+  }
+}

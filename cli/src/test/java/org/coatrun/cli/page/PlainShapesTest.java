@@ -1,0 +1,64 @@
+package org.coatrun.cli.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.coatrun.shared.shape.Transform3;
+import org.coatrun.shared.shape.Vec3;
+import org.junit.jupiter.api.Test;
+
+class PlainShapesTest {
+
+  private static final Transform3 HERE = Transform3.translation(new Vec3(3, 4, 5));
+
+  @Test
+  void whatFitsStaysAsItIs() {
+    List<PageBody> bodies = List.of(fan(50, 1), fan(60, 2));
+    PlainShapes shapes = new PlainShapes(bodies, 110);
+    assertThat(bodies).noneMatch(shapes::isPlain);
+    assertThat(bodies).allSatisfy(b -> assertThat(shapes.drawn(b)).isSameAs(b));
+  }
+
+  @Test
+  void theMostTrianglesForTheirSizeGoFirstAndLikeOnesTogether() {
+    PageBody small = fan(50, 1);
+    PageBody large = fan(50, 20);
+    List<PageBody> bodies = List.of(small, large, fan(50, 1));
+    PlainShapes shapes = new PlainShapes(bodies, 50 + 2 * 12 + 40);
+    assertThat(shapes.isPlain(large)).isFalse();
+    assertThat(bodies).filteredOn(shapes::isPlain).hasSize(2);
+    assertThat(shapes.drawn(small).triangles()).isEqualTo(12);
+  }
+
+  @Test
+  void aPlainBoxHasTheExtentOfTheBody() {
+    PageBody body = fan(40, 3);
+    PlainShapes shapes = new PlainShapes(List.of(body), 0);
+    LocalMesh box = shapes.drawn(body).meshes().get(0);
+    assertThat(box.boxArea()).isEqualTo(body.meshes().get(0).boxArea()).isPositive();
+    assertThat(box.box()).isEqualTo(box);
+  }
+
+  /** A flat half disc of so many triangles. */
+  private static PageBody fan(int triangles, double radius) {
+    List<Double> points = new ArrayList<>();
+    for (int t = 0; t < triangles; t++) {
+      corner(points, 0, 0);
+      corner(points, radius, Math.PI * t / triangles);
+      corner(points, radius, Math.PI * (t + 1) / triangles);
+    }
+    int[] corners = new int[3 * triangles];
+    for (int i = 0; i < corners.length; i++) {
+      corners[i] = i;
+    }
+    double[] xyz = points.stream().mapToDouble(Double::doubleValue).toArray();
+    return PageBody.of(new PageMesh(HERE, xyz, corners, new byte[triangles]));
+  }
+
+  private static void corner(List<Double> points, double radius, double angle) {
+    points.add(HERE.origin().x() + radius * Math.cos(angle));
+    points.add(HERE.origin().y() + radius * Math.sin(angle));
+    points.add(HERE.origin().z());
+  }
+}
