@@ -1,12 +1,12 @@
 package org.coatrun.cli;
 
 import java.io.FileDescriptor;
-import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import org.coatrun.cli.command.CoatrunCommand;
 import org.coatrun.cli.console.FailureReport;
+import org.coatrun.cli.console.Screen;
 import picocli.CommandLine;
 
 /** Starts the program: wires the streams, runs the command, ends with its exit code. */
@@ -15,11 +15,15 @@ public final class Main {
   private Main() {}
 
   public static void main(String[] args) {
+    Screen screen = new Screen(FileDescriptor.out);
     CommandLine command =
         CoatrunCommand.commandLine(
-            utf8(FileDescriptor.out), utf8(FileDescriptor.err), args.length == 0 ? "" : args[0]);
+            utf8(screen), utf8(new Screen(FileDescriptor.err)), args.length == 0 ? "" : args[0]);
     int exitCode = run(command, args);
     command.getOut().flush();
+    if (exitCode == 0 && screen.failure().isPresent()) {
+      exitCode = FailureReport.cutOff(command, screen.failure().get());
+    }
     command.getErr().flush();
     System.exit(exitCode);
   }
@@ -35,8 +39,7 @@ public final class Main {
   }
 
   // The same bytes on every machine, whatever its locale.
-  private static PrintWriter utf8(FileDescriptor stream) {
-    return new PrintWriter(
-        new OutputStreamWriter(new FileOutputStream(stream), StandardCharsets.UTF_8), false);
+  private static PrintWriter utf8(Screen screen) {
+    return new PrintWriter(new OutputStreamWriter(screen, StandardCharsets.UTF_8), false);
   }
 }

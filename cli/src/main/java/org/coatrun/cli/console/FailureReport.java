@@ -1,5 +1,6 @@
 package org.coatrun.cli.console;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import picocli.CommandLine;
@@ -59,6 +60,14 @@ public final class FailureReport implements IParameterExceptionHandler, IExecuti
       command.getErr().flush();
     }
     return ExitCode.FAULT.code();
+  }
+
+  /** Reports that what was printed is not all there, because of a full disk or the like. */
+  public static int cutOff(CommandLine command, IOException cause) {
+    say(
+        command,
+        "cannot write all of the output: " + firstLine(String.valueOf(cause.getMessage())));
+    return ExitCode.CANNOT_WRITE.code();
   }
 
   private static boolean isOutOfMemory(Throwable cause) {
