@@ -3,8 +3,10 @@ package org.coatrun.cli.bench;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.line.LineResult;
 import org.coatrun.cli.line.LineWork;
@@ -33,6 +35,7 @@ import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 
 /** The program's steps, each alone, in a warm machine, on towers without connections. */
@@ -59,6 +62,13 @@ public class Parts {
     model = BenchModel.write(folder, "tower", TowerSize.plain(storeys)).file();
     building = reading();
     takeoff = TakeoffAssembly.assemble(building, surfaces());
+  }
+
+  @TearDown
+  public void leaveNothing() throws IOException {
+    try (Stream<Path> files = Files.walk(folder)) {
+      files.sorted(Comparator.reverseOrder()).forEach(file -> file.toFile().delete());
+    }
   }
 
   @Benchmark
