@@ -18,7 +18,7 @@ import org.coatrun.shared.line.SpotComparison;
 public record LineChoice(String label, LinePlan plan, Optional<SpotComparison> compared) {
 
   /**
-   * The plan itself first, then each other spot of its comparison, planned alone.
+   * The plan itself first, then the line that its comparison found from each other spot.
    *
    * @param plan that the planner made
    */

@@ -7,13 +7,10 @@ import java.util.function.LongConsumer;
 /** The first parameters of many records, each text once: no text is made for a record. */
 final class FirstTexts {
 
-  /** Texts that are longer are left to the full way. */
-  private static final int MOST_BYTES = 128;
-
   private final RecordIndex index;
   private final ByteSource source;
   private final NameTable texts = new NameTable();
-  private final byte[] bytes = new byte[MOST_BYTES];
+  private final byte[] bytes = new byte[RecordIndex.FIRST_BYTES];
 
   FirstTexts(RecordIndex index, ByteSource source) {
     this.index = index;
@@ -36,10 +33,7 @@ final class FirstTexts {
   }
 
   private boolean add(int number) {
-    long from = index.position(number);
-    int length = (int) Math.min(MOST_BYTES, index.end(number) - from);
-    source.read(from, bytes, 0, length);
-    FirstText text = FirstText.of(bytes, length, RecordIndex.plainHead(bytes, length));
+    FirstText text = index.firstText(number, source, bytes);
     return text.isFound() && texts.code(bytes, text.from(), text.to()) > NameTable.COMPLEX;
   }
 }

@@ -13,7 +13,10 @@ final class RecordIndex {
 
   private static final int LONG_RECORD = 1 << 16;
   private static final int LONGEST_RECORD = 64 << 20;
-  private static final int FIRST_BYTES = 128;
+
+  /** Texts that do not end within are left to the full way. */
+  static final int FIRST_BYTES = 128;
+
   private static final int GONE = -1;
   private static final int HINT_SHIFT = 12;
   private static final int[] NOT_PLAIN = {};
@@ -113,11 +116,17 @@ final class RecordIndex {
 
   /** A record's first parameter where it is a short text in plain writing; it is not decoded. */
   Optional<String> plainFirstText(int number, ByteSource source) {
-    long from = position(number);
-    byte[] bytes = new byte[(int) Math.min(end(number) - from, FIRST_BYTES)];
-    source.read(from, bytes, 0, bytes.length);
-    FirstText text = FirstText.of(bytes, bytes.length, plainHead(bytes, bytes.length));
+    byte[] bytes = new byte[FIRST_BYTES];
+    FirstText text = firstText(number, source, bytes);
     return text.isFound() ? Optional.of(text.in(bytes)) : Optional.empty();
+  }
+
+  /** Looks for that text in the first bytes of a record, which are read into an array. */
+  FirstText firstText(int number, ByteSource source, byte[] bytes) {
+    long from = position(number);
+    int length = (int) Math.min(bytes.length, end(number) - from);
+    source.read(from, bytes, 0, length);
+    return FirstText.of(bytes, length, plainHead(bytes, length));
   }
 
   /** A record as it stands; empty where it is a complex instance or long. */
@@ -160,7 +169,7 @@ final class RecordIndex {
   }
 
   /** The place of the parenthesis in {@code #1=NAME(}; -1 where the head has another form. */
-  static int plainHead(byte[] bytes, int length) {
+  private static int plainHead(byte[] bytes, int length) {
     int i = 1;
     while (i < length && Ascii.isDigit(bytes[i])) {
       i++;
