@@ -1,5 +1,7 @@
 package org.coatrun.cli;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
@@ -7,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
+import org.coatrun.cli.browser.BrowserPage;
 
 /** Takeoffs with a page to look at; the demonstration building is taken off once for all. */
 record DemoReport(Path page, JsonNode takeoff) {
@@ -48,6 +51,18 @@ record DemoReport(Path page, JsonNode takeoff) {
     return new DemoReport(
         folder.resolve("report.html"),
         new JsonMapper().readTree(folder.resolve("takeoff.json").toFile()));
+  }
+
+  /** Holds that the page did not complain, and that it asked for nothing but itself. */
+  void requireQuiet(BrowserPage shown) {
+    assertThat(shown.complaints()).isEmpty();
+    assertThat(shown.requests())
+        .isNotEmpty()
+        .allMatch(r -> r.startsWith(page.toUri().toString()) || isInThePage(r));
+  }
+
+  private static boolean isInThePage(String request) {
+    return request.startsWith("data:") || request.startsWith("blob:");
   }
 
   /** The first member with this mark. */

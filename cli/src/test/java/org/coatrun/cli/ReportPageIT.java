@@ -36,15 +36,8 @@ class ReportPageIT {
 
   @AfterEach
   void closeWithoutAComplaint() {
-    assertThat(page.complaints()).isEmpty();
-    assertThat(page.requests())
-        .isNotEmpty()
-        .allMatch(r -> r.startsWith(demo.page().toUri().toString()) || isInThePage(r));
+    demo.requireQuiet(page);
     page.close();
-  }
-
-  private static boolean isInThePage(String request) {
-    return request.startsWith("data:") || request.startsWith("blob:");
   }
 
   @Test
