@@ -44,10 +44,6 @@ final class Setting {
     return new Setting(thing.form(), near, places);
   }
 
-  Form form() {
-    return form;
-  }
-
   /** What is near, each under its place in the order, so that no element's own number counts. */
   List<Thing> near() {
     List<Thing> out = new ArrayList<>();
