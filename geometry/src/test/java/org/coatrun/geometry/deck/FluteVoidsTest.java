@@ -110,6 +110,7 @@ class FluteVoidsTest {
         new Deck(
             Identity.of(step, "deck"),
             form,
+            false,
             List.of(),
             List.of(),
             Properties.none(),

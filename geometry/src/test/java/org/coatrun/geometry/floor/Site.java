@@ -57,7 +57,14 @@ final class Site {
   void bareDeck(double x0, double y0, double x1, double y1, double top) {
     Body body = box(x0, y0, top - 0.04, x1, y1, top);
     decks.add(
-        new Deck(identity("deck"), Deck.Form.FLAT, List.of(), List.of(), Properties.none(), body));
+        new Deck(
+            identity("deck"),
+            Deck.Form.FLAT,
+            false,
+            List.of(),
+            List.of(),
+            Properties.none(),
+            body));
   }
 
   /** A hole in a slab whose top is at the height given. */

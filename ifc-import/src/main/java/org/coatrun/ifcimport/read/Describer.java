@@ -69,10 +69,9 @@ final class Describer {
   Description describe(Entity element) {
     TypeFacts type = type(element);
     MaterialSet set = materials(element);
-    String own = predefined(element);
     return new Description(
         element.kind(),
-        own.isEmpty() ? type.predefined() : own,
+        ownOrTypes(element),
         element.text("Name"),
         element.text("ObjectType"),
         type.name(),
@@ -80,6 +79,27 @@ final class Describer {
         profile(element, set),
         set.profileName().isBlank() ? profileProperties(element) : set.profileName(),
         wholeKind(element));
+  }
+
+  private String ownOrTypes(Entity element) {
+    String own = predefined(element);
+    return own.isEmpty() ? type(element).predefined() : own;
+  }
+
+  /**
+   * Whether the model says that an element is roof: by its class or predefined type, its type's, or
+   * so of a whole that it is a part of, however far up.
+   */
+  boolean isRoof(Entity element) {
+    Optional<Entity> at = Optional.of(element);
+    for (int i = 0; i < Structure.MOST_NESTED && at.isPresent(); i++) {
+      Entity e = at.get();
+      if (e.isA("IfcRoof") || ownOrTypes(e).equals("ROOF")) {
+        return true;
+      }
+      at = structure.wholeOf(e.id()).flatMap(w -> file.model().find(w.step()));
+    }
+    return false;
   }
 
   private Optional<Profile> profile(Entity element, MaterialSet set) {

@@ -182,6 +182,7 @@ final class MemberReader {
     return new Deck(
         describer.identity(element),
         Decks.form(d, evidence),
+        describer.isRoof(element),
         evidence,
         d.materials(),
         properties,

@@ -117,7 +117,8 @@ final class Merger {
   List<Deck> decks() {
     return kept(
         FilePart::decks,
-        (d, i) -> new Deck(i, d.form(), d.evidence(), d.materials(), d.properties(), d.body()));
+        (d, i) ->
+            new Deck(i, d.form(), d.roof(), d.evidence(), d.materials(), d.properties(), d.body()));
   }
 
   List<Slab> slabs() {

@@ -15,7 +15,7 @@ import org.coatrun.shared.units.Length;
 /** Storeys, and which storey and whole an element belongs to. */
 final class Structure {
 
-  private static final int MOST_NESTED = 64;
+  static final int MOST_NESTED = 64;
   private static final double SAME_HEIGHT = 0.001;
 
   private final SourceFile file;

@@ -83,7 +83,11 @@ final class SurroundingsReader {
     if (evidence.isEmpty()) {
       slabs.add(
           new Slab(
-              describer.identity(slab), kind(d), d.materials(), describer.properties(slab), body));
+              describer.identity(slab),
+              kind(slab, d),
+              d.materials(),
+              describer.properties(slab),
+              body));
     } else {
       addDeck(slab, d, evidence, body);
     }
@@ -95,6 +99,7 @@ final class SurroundingsReader {
         new Deck(
             describer.identity(e),
             Decks.form(d, evidence),
+            describer.isRoof(e),
             evidence,
             d.materials(),
             describer.properties(e),
@@ -113,16 +118,19 @@ final class SurroundingsReader {
     } else if (ofFloor && body.isPresent()) {
       slabs.add(
           new Slab(
-              describer.identity(part), kind(d), d.materials(), describer.properties(part), body));
+              describer.identity(part),
+              kind(part, d),
+              d.materials(),
+              describer.properties(part),
+              body));
     }
   }
 
-  private static Slab.Kind kind(Description d) {
+  private Slab.Kind kind(Entity slab, Description d) {
     return switch (d.predefined()) {
-      case "ROOF" -> Slab.Kind.ROOF;
       case "LANDING" -> Slab.Kind.LANDING;
       case "BASESLAB" -> Slab.Kind.BASE;
-      default -> d.entity().equals("IfcRoof") ? Slab.Kind.ROOF : Slab.Kind.FLOOR;
+      default -> describer.isRoof(slab) ? Slab.Kind.ROOF : Slab.Kind.FLOOR;
     };
   }
 

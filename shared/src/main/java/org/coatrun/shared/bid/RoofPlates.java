@@ -19,9 +19,9 @@ import org.coatrun.shared.surface.Surfaces;
 /**
  * Which slabs and decks are roof.
  *
- * <p>By the model's class or its name, or that of its type; a sheet by the slab that lies on it;
- * else by the name of the storey, where nothing lies above. Anything else is floor, which asks for
- * no fewer hours.
+ * <p>By the model's class or predefined type, or its name, or that of its type; a sheet by the slab
+ * that lies on it; else by the name of the storey, where nothing lies above. Anything else is
+ * floor, which asks for no fewer hours.
  */
 final class RoofPlates {
 
@@ -77,7 +77,7 @@ final class RoofPlates {
   }
 
   private boolean roof(Element plate, int sheets) {
-    if (plate instanceof Slab slab && slab.kind() == Slab.Kind.ROOF) {
+    if (isStatedRoof(plate)) {
       return true;
     }
     Identity identity = plate.identity();
@@ -90,6 +90,12 @@ final class RoofPlates {
       return roof(on.get(), sheets - 1);
     }
     return !FLOOR.matcher(own).find() && onTopmostRoofStorey(plate);
+  }
+
+  private static boolean isStatedRoof(Element plate) {
+    return plate instanceof Deck deck
+        ? deck.roof()
+        : plate instanceof Slab slab && slab.kind() == Slab.Kind.ROOF;
   }
 
   private boolean onTopmostRoofStorey(Element plate) {

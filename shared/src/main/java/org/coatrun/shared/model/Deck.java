@@ -6,11 +6,14 @@ import java.util.List;
  * Metal deck: a sheet with real flutes, or a slab that the model only calls deck.
  *
  * @param form how the model draws it
+ * @param roof whether the model states that it is roof, by its class or predefined type, or by that
+ *     of a whole it is a part of; where not, it may be either
  * @param evidence why it is taken for deck
  */
 public record Deck(
     Identity identity,
     Form form,
+    boolean roof,
     List<Evidence> evidence,
     List<Material> materials,
     Properties properties,

@@ -85,7 +85,7 @@ class FluteBedsTest {
 
   private double bed(ElementId member, Deck.Form form) {
     Deck deck =
-        new Deck(identity(DECK), form, List.of(), List.of(), Properties.none(), Body.none());
+        new Deck(identity(DECK), form, false, List.of(), List.of(), Properties.none(), Body.none());
     Building building =
         new Building(
             "Bay",

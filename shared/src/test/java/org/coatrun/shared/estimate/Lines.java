@@ -51,7 +51,7 @@ final class Lines {
 
   static Deck deck(long step, Deck.Form form, Storey storey) {
     return new Deck(
-        identity(step, storey), form, List.of(), List.of(), Properties.none(), Body.none());
+        identity(step, storey), form, false, List.of(), List.of(), Properties.none(), Body.none());
   }
 
   static Identity identity(long step, Storey storey) {
