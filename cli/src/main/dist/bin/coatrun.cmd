@@ -4,7 +4,10 @@ setlocal
 set "COATRUN_LIB=%~dp0..\lib"
 
 set "COATRUN_JAVA="
-if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "COATRUN_JAVA=%JAVA_HOME%\bin\java.exe"
+rem JAVA_HOME is often set with quotes around it.
+set "COATRUN_HOME="
+if defined JAVA_HOME set "COATRUN_HOME=%JAVA_HOME:"=%"
+if defined COATRUN_HOME if exist "%COATRUN_HOME%\bin\java.exe" set "COATRUN_JAVA=%COATRUN_HOME%\bin\java.exe"
 if not defined COATRUN_JAVA for %%J in (java.exe) do if not "%%~$PATH:J"=="" set "COATRUN_JAVA=%%~$PATH:J"
 if not defined COATRUN_JAVA (
   echo coatrun: no Java found. Install a Java runtime, version 17 or newer, and put it on the PATH or set JAVA_HOME. 1>&2

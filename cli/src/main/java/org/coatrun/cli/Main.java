@@ -1,9 +1,12 @@
 package org.coatrun.cli;
 
+import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import org.coatrun.cli.command.CoatrunCommand;
 import org.coatrun.cli.console.FailureReport;
 import org.coatrun.cli.console.Screen;
@@ -15,10 +18,14 @@ public final class Main {
   private Main() {}
 
   public static void main(String[] args) {
+    // The same bytes on every machine, whatever its language.
+    Locale.setDefault(Locale.ROOT);
     Screen screen = new Screen(FileDescriptor.out);
     CommandLine command =
         CoatrunCommand.commandLine(
-            utf8(screen), utf8(new Screen(FileDescriptor.err)), args.length == 0 ? "" : args[0]);
+            printer(screen),
+            printer(new Screen(FileDescriptor.err)),
+            args.length == 0 ? "" : args[0]);
     int exitCode = run(command, args);
     command.getOut().flush();
     if (exitCode == 0 && screen.failure().isPresent()) {
@@ -38,8 +45,15 @@ public final class Main {
     }
   }
 
-  // The same bytes on every machine, whatever its locale.
-  private static PrintWriter utf8(Screen screen) {
-    return new PrintWriter(new OutputStreamWriter(screen, StandardCharsets.UTF_8), false);
+  private static PrintWriter printer(Screen screen) {
+    return new PrintWriter(new OutputStreamWriter(screen, charset()), false);
+  }
+
+  // UTF-8, whatever the machine's locale; but a window of Windows shows only its own code page.
+  @SuppressWarnings("SystemConsoleNull")
+  private static Charset charset() {
+    boolean windows = System.getProperty("os.name").startsWith("Windows");
+    Console window = windows ? System.console() : null;
+    return window == null ? StandardCharsets.UTF_8 : window.charset();
   }
 }
