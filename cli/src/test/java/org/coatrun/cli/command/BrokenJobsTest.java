@@ -119,7 +119,7 @@ class BrokenJobsTest {
   void refusesAJobFileThatIsNoneWithOneSentence() throws IOException {
     refuses(home.resolve("missing.yaml"), "it does not exist");
     refuses(Files.createDirectory(home.resolve("folder.yaml")), "it is a folder; name a file");
-    byte[] binary = {(byte) 0xff, (byte) 0xfe, 0, 0x75};
+    byte[] binary = {(byte) 0xff, (byte) 0xd8, (byte) 0xff, 0x75};
     refuses(Files.write(home.resolve("binary.yaml"), binary), "not plain text in UTF-8");
   }
 
