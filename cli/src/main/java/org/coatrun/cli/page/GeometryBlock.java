@@ -52,7 +52,7 @@ final class GeometryBlock {
     try (DeflaterOutputStream out = new DeflaterOutputStream(bytes, deflater)) {
       out.write(number(meshes.size()));
       for (LocalMesh mesh : meshes.keySet()) {
-        out.write(bytes(mesh.bytes().duplicate()));
+        out.write(bytes(mesh.bytes()));
       }
       out.write(number(instances.size()));
       for (byte[] instance : instances) {

@@ -3,17 +3,12 @@ package org.coatrun.cli.page;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.util.stream.DoubleStream;
-import org.coatrun.shared.shape.Transform3;
-import org.coatrun.shared.shape.Vec3;
 
 /**
  * A welded mesh in the frame of its element, as it stands in the {@link GeometryBlock}: vertices on
  * 16-bit numbers at 0.5 mm, coarser for meshes beyond 16 m. Like meshes are equal.
- *
- * @param bytes {@code u32 vertices, u32 triangles, f32 scale, i16 xyz, u16 corners, u8 states}, the
- *     lists padded to four bytes, little-endian
  */
-record LocalMesh(ByteBuffer bytes) {
+final class LocalMesh {
 
   private static final double STEP_M = 0.0005;
   private static final int HEAD = 12;
@@ -22,12 +17,36 @@ record LocalMesh(ByteBuffer bytes) {
     5, 3, 7, 5
   };
 
-  /** The mesh in its own frame. */
+  private final ByteBuffer bytes;
+  private final int hash;
+
+  private LocalMesh(ByteBuffer bytes) {
+    this.bytes = bytes;
+    this.hash = bytes.hashCode();
+  }
+
   static LocalMesh of(PageMesh mesh) {
-    double[] xyz = inItsFrame(mesh);
-    double most = DoubleStream.of(xyz).map(Math::abs).max().orElse(0);
+    double most = DoubleStream.of(mesh.points()).map(Math::abs).max().orElse(0);
     double scale = Math.max(STEP_M, most / Short.MAX_VALUE);
-    return of(WeldedMesh.of(mesh, xyz, scale), (float) scale);
+    return of(WeldedMesh.of(mesh, scale), (float) scale);
+  }
+
+  /**
+   * {@code u32 vertices, u32 triangles, f32 scale, i16 xyz, u16 corners, u8 states}, the lists
+   * padded to four bytes, little-endian.
+   */
+  ByteBuffer bytes() {
+    return bytes.duplicate();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof LocalMesh mesh && bytes.equals(mesh.bytes);
+  }
+
+  @Override
+  public int hashCode() {
+    return hash;
   }
 
   /** How many triangles it has. */
@@ -90,19 +109,6 @@ record LocalMesh(ByteBuffer bytes) {
     out.position(padded(out.position()));
     out.put(welded.states());
     return new LocalMesh(out.rewind().asReadOnlyBuffer());
-  }
-
-  private static double[] inItsFrame(PageMesh mesh) {
-    Transform3 back = mesh.frame().inverse();
-    double[] points = mesh.points();
-    double[] xyz = new double[points.length];
-    for (int v = 0; v < xyz.length; v += 3) {
-      Vec3 p = back.apply(new Vec3(points[v], points[v + 1], points[v + 2]));
-      xyz[v] = p.x();
-      xyz[v + 1] = p.y();
-      xyz[v + 2] = p.z();
-    }
-    return xyz;
   }
 
   private static int padded(int size) {

@@ -20,11 +20,9 @@ final class Markers {
     double[] points = new double[18];
     for (int v = 0; v < 6; v++) {
       double side = v % 2 == 0 ? SIZE_M : -SIZE_M;
-      points[3 * v] = at.x() + (v / 2 == 0 ? side : 0);
-      points[3 * v + 1] = at.y() + (v / 2 == 1 ? side : 0);
-      points[3 * v + 2] = at.z() + (v / 2 == 2 ? side : 0);
+      points[3 * v + v / 2] = side;
     }
     return PageBody.of(
-        new PageMesh(Transform3.translation(at), points, CORNERS.clone(), new byte[8]));
+        Transform3.translation(at), new PageMesh(points, CORNERS.clone(), new byte[8]));
   }
 }

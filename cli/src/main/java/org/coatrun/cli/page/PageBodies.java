@@ -9,20 +9,24 @@ import org.coatrun.geometry.view.ElementMesh;
 import org.coatrun.shared.model.ElementId;
 
 /**
- * Bodies for the page, taken while they are measured, by any number of threads. Like ones are kept
- * once, so that a large building that repeats itself takes little room.
+ * Bodies for the page, taken while they are measured, by any number of threads. Like ones are made
+ * and kept once, so that a large building that repeats itself takes little time and room.
  */
 public final class PageBodies implements Consumer<ElementMesh> {
 
+  private final Map<ElementMesh.Look, List<LocalMesh>> looks = new ConcurrentHashMap<>();
   private final Map<LocalMesh, LocalMesh> meshes = new ConcurrentHashMap<>();
   private final Map<ElementId, PageBody> bodies = new ConcurrentHashMap<>();
 
   @Override
   public void accept(ElementMesh mesh) {
-    PageBody body = PageBody.of(triangles(mesh));
-    List<LocalMesh> kept =
-        body.meshes().stream().map(m -> meshes.computeIfAbsent(m, same -> same)).toList();
-    bodies.put(mesh.id(), new PageBody(body.frame(), kept));
+    List<LocalMesh> look = looks.get(mesh.look());
+    if (look == null) {
+      look = PageBody.of(mesh.frame(), triangles(mesh.look())).meshes();
+      look = look.stream().map(m -> meshes.computeIfAbsent(m, same -> same)).toList();
+      looks.put(mesh.look(), look);
+    }
+    bodies.put(mesh.id(), new PageBody(mesh.frame(), look));
   }
 
   /** The body of an element, where it has one. */
@@ -30,15 +34,16 @@ public final class PageBodies implements Consumer<ElementMesh> {
     return Optional.ofNullable(bodies.get(id));
   }
 
-  private static PageMesh triangles(ElementMesh mesh) {
-    int[] corners = new int[3 * mesh.coated().length];
-    byte[] states = new byte[mesh.coated().length];
+  private static PageMesh triangles(ElementMesh.Look look) {
+    boolean[] coated = look.form().coated();
+    int[] corners = new int[3 * coated.length];
+    byte[] states = new byte[coated.length];
     for (int i = 0; i < corners.length; i++) {
       corners[i] = i;
     }
     for (int i = 0; i < states.length; i++) {
-      states[i] = (byte) (mesh.coated()[i] ? 0 : 1);
+      states[i] = (byte) (coated[i] ? 0 : 1);
     }
-    return new PageMesh(mesh.frame(), mesh.points(), corners, states);
+    return new PageMesh(look.points(), corners, states);
   }
 }

@@ -18,15 +18,15 @@ record PageBody(Transform3 frame, List<LocalMesh> meshes) {
     meshes = List.copyOf(meshes);
   }
 
-  static PageBody of(PageMesh mesh) {
+  static PageBody of(Transform3 frame, PageMesh mesh) {
     if (mesh.points().length / 3 <= 3 * MOST_TRIANGLES) {
-      return new PageBody(mesh.frame(), List.of(LocalMesh.of(mesh)));
+      return new PageBody(frame, List.of(LocalMesh.of(mesh)));
     }
     List<LocalMesh> parts = new ArrayList<>();
     for (int from = 0; from < mesh.states().length; from += MOST_TRIANGLES) {
       parts.add(part(mesh, from, Math.min(mesh.states().length, from + MOST_TRIANGLES)));
     }
-    return new PageBody(mesh.frame(), parts);
+    return new PageBody(frame, parts);
   }
 
   int triangles() {
@@ -42,6 +42,6 @@ record PageBody(Transform3 frame, List<LocalMesh> meshes) {
       corners[c] = c;
     }
     System.arraycopy(mesh.states(), from, states, 0, states.length);
-    return LocalMesh.of(new PageMesh(mesh.frame(), points, corners, states));
+    return LocalMesh.of(new PageMesh(points, corners, states));
   }
 }

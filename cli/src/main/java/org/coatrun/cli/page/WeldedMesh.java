@@ -15,8 +15,8 @@ import java.util.Map;
  */
 record WeldedMesh(short[] grid, int[] corners, byte[] states) {
 
-  /** Welds a mesh whose vertices stand at {@code xyz} in its own frame. */
-  static WeldedMesh of(PageMesh mesh, double[] xyz, double scale) {
+  static WeldedMesh of(PageMesh mesh, double scale) {
+    double[] xyz = mesh.points();
     Map<Long, Integer> numbers = new HashMap<>();
     short[] grid = new short[9 * mesh.states().length];
     int[] corners = new int[3 * mesh.states().length];

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.dataformat.csv.CsvGenerator;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import java.io.IOException;
 import java.io.Writer;
+import java.math.BigDecimal;
 import java.util.List;
 
 /**
@@ -41,18 +42,26 @@ public final class CsvTable {
       for (T item : items) {
         csv.writeStartArray();
         for (Column<T> column : columns) {
-          csv.writeObject(harmless(column.value().apply(item)));
+          cell(csv, column.value().apply(item));
         }
         csv.writeEndArray();
       }
     }
   }
 
-  private static Object harmless(Object cell) {
-    return cell instanceof String text
-            && !text.isEmpty()
-            && LEADS_A_FORMULA.indexOf(text.charAt(0)) >= 0
-        ? "'" + text
-        : cell;
+  private static void cell(CsvGenerator csv, Object value) throws IOException {
+    if (value == null) {
+      csv.writeNull();
+    } else if (value instanceof String text) {
+      csv.writeString(harmless(text));
+    } else if (value instanceof BigDecimal number) {
+      csv.writeNumber(number);
+    } else {
+      csv.writeObject(value);
+    }
+  }
+
+  private static String harmless(String text) {
+    return !text.isEmpty() && LEADS_A_FORMULA.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
   }
 }

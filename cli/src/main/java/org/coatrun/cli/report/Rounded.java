@@ -10,6 +10,12 @@ import java.util.OptionalDouble;
  */
 public final class Rounded {
 
+  /** Below this a scaled number is off by less than {@link #NEAR_TIE}, for all that is lost. */
+  private static final double QUICK = 1e12;
+
+  private static final double NEAR_TIE = 1e-3;
+  private static final double[] POWERS = {1, 10, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9};
+
   private Rounded() {}
 
   /** Areas in m2 and volumes in m3: nine decimals. */
@@ -28,6 +34,25 @@ public final class Rounded {
   }
 
   private static BigDecimal to(int decimals, double value) {
+    double scaled = value * POWERS[decimals];
+    double tie = Math.abs(scaled - Math.floor(scaled) - 0.5);
+    return Math.abs(scaled) < QUICK && tie > NEAR_TIE
+        ? of(Math.round(scaled), decimals)
+        : exactly(decimals, value);
+  }
+
+  /** A number of units of the last decimal, without zeros at its end. */
+  private static BigDecimal of(long units, int decimals) {
+    long left = units;
+    int scale = left == 0 ? 0 : decimals;
+    while (scale > 0 && left % 10 == 0) {
+      left /= 10;
+      scale--;
+    }
+    return BigDecimal.valueOf(left, scale);
+  }
+
+  private static BigDecimal exactly(int decimals, double value) {
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
     return rounded.signum() == 0 ? BigDecimal.ZERO : plainZeros(rounded.stripTrailingZeros());
   }

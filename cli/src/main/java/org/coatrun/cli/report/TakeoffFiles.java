@@ -25,7 +25,7 @@ public final class TakeoffFiles {
     if (results.amounts().isPresent()) {
       AmountFiles.write(folder, results.amounts().get(), results.bid().orElseThrow().job().units());
     }
-    folder.write("takeoff.json", out -> TakeoffJson.write(out, results));
+    folder.writeBytes("takeoff.json", out -> TakeoffJson.write(out, results));
     folder.write("basis.txt", out -> Basis.write(out, results));
   }
 }

@@ -3,10 +3,8 @@ package org.coatrun.cli.report;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamWriteFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
-import java.io.Writer;
+import java.io.OutputStream;
 import java.util.Map;
 import org.coatrun.shared.estimate.Takeoff;
 import org.coatrun.shared.estimate.Totals;
@@ -32,14 +30,12 @@ final class TakeoffJson {
     this.results = results;
   }
 
-  static void write(Writer writer, Results results) throws IOException {
-    try (JsonGenerator json = FORM.createGenerator(writer)) {
-      DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-      json.setPrettyPrinter(
-          new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
+  static void write(OutputStream out, Results results) throws IOException {
+    try (JsonGenerator json = FORM.createGenerator(out)) {
+      json.setPrettyPrinter(new RowPrinter());
       new TakeoffJson(json, results).write();
+      json.writeRaw('\n');
     }
-    writer.write("\n");
   }
 
   private void write() throws IOException {

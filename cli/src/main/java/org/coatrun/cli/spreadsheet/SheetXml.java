@@ -1,7 +1,9 @@
 package org.coatrun.cli.spreadsheet;
 
 import java.io.IOException;
-import java.io.Writer;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -12,12 +14,19 @@ final class SheetXml {
   private static final String NAMESPACE =
       "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 
-  private final Writer out;
+  /** So much text is made into bytes at a time. */
+  private static final int PORTION = 1 << 16;
+
+  private static final String PRESERVE = " xml:space=\"preserve\">";
+
+  private final OutputStream out;
+  private final StringBuilder text = new StringBuilder(2 * PORTION);
   private final Sheet sheet;
+  private final List<String> letters = new ArrayList<>();
   private int row;
   private int widest;
 
-  private SheetXml(Writer out, Sheet sheet) {
+  private SheetXml(OutputStream out, Sheet sheet) {
     this.out = out;
     this.sheet = sheet;
   }
@@ -27,52 +36,53 @@ final class SheetXml {
    *
    * @throws IllegalArgumentException where it has more rows than a sheet can hold
    */
-  static void write(Writer out, Sheet sheet, boolean first) throws IOException {
+  static void write(OutputStream out, Sheet sheet, boolean first) throws IOException {
     new SheetXml(out, sheet).write(first);
   }
 
   private void write(boolean first) throws IOException {
-    out.write(WorkbookXml.HEAD + "<worksheet xmlns=\"" + NAMESPACE + "\">");
-    out.write("<sheetPr><pageSetUpPr fitToPage=\"1\"/></sheetPr>");
+    text.append(WorkbookXml.HEAD + "<worksheet xmlns=\"" + NAMESPACE + "\">");
+    text.append("<sheetPr><pageSetUpPr fitToPage=\"1\"/></sheetPr>");
     view(first);
     columns();
-    out.write("<sheetData>");
+    text.append("<sheetData>");
     try (Stream<List<Cell>> rows = sheet.rows().stream()) {
       for (Iterator<List<Cell>> each = rows.iterator(); each.hasNext(); ) {
         row(each.next());
       }
     }
-    out.write("</sheetData>");
+    text.append("</sheetData>");
     if (sheet.filtered() && row > sheet.header()) {
       String to = Sheet.cell(row, Math.max(1, widest));
-      out.write("<autoFilter ref=\"A" + sheet.header() + ":" + to + "\"/>");
+      text.append("<autoFilter ref=\"A" + sheet.header() + ":" + to + "\"/>");
     }
-    out.write("<pageSetup orientation=\"landscape\" fitToWidth=\"1\" fitToHeight=\"0\"/>");
-    out.write("</worksheet>");
+    text.append("<pageSetup orientation=\"landscape\" fitToWidth=\"1\" fitToHeight=\"0\"/>");
+    text.append("</worksheet>");
+    flush();
   }
 
-  private void view(boolean first) throws IOException {
-    out.write(
+  private void view(boolean first) {
+    text.append(
         "<sheetViews><sheetView workbookViewId=\"0\"" + (first ? " tabSelected=\"1\">" : ">"));
     if (sheet.header() > 0) {
-      out.write(
+      text.append(
           "<pane ySplit=\"%d\" topLeftCell=\"A%d\" activePane=\"bottomLeft\" state=\"frozen\"/>"
               .formatted(sheet.header(), sheet.header() + 1));
     }
-    out.write("</sheetView></sheetViews>");
+    text.append("</sheetView></sheetViews>");
   }
 
-  private void columns() throws IOException {
+  private void columns() {
     if (sheet.widths().isEmpty()) {
       return;
     }
-    out.write("<cols>");
+    text.append("<cols>");
     for (int i = 0; i < sheet.widths().size(); i++) {
-      out.write(
+      text.append(
           "<col min=\"%d\" max=\"%d\" width=\"%d\" customWidth=\"1\"/>"
               .formatted(i + 1, i + 1, sheet.widths().get(i)));
     }
-    out.write("</cols>");
+    text.append("</cols>");
   }
 
   private void row(List<Cell> cells) throws IOException {
@@ -80,21 +90,39 @@ final class SheetXml {
       throw new IllegalArgumentException("more rows than a sheet can hold: " + sheet.name());
     }
     widest = Math.max(widest, cells.size());
-    StringBuilder text = new StringBuilder(cells.size() * 40);
     text.append("<row r=\"").append(row).append("\">");
     for (int i = 0; i < cells.size(); i++) {
-      cell(text, cells.get(i), Sheet.cell(row, i + 1));
+      cell(cells.get(i), i);
     }
-    out.append(text.append("</row>"));
+    text.append("</row>");
+    if (text.length() >= PORTION) {
+      flush();
+    }
   }
 
-  private static void cell(StringBuilder text, Cell cell, String name) {
+  private void flush() throws IOException {
+    out.write(text.toString().getBytes(StandardCharsets.UTF_8));
+    text.setLength(0);
+  }
+
+  /** The letters of a column, counted from 0. */
+  private String letters(int column) {
+    while (letters.size() <= column) {
+      letters.add(Sheet.column(letters.size() + 1));
+    }
+    return letters.get(column);
+  }
+
+  private void cell(Cell cell, int column) {
     if (cell instanceof Cell.Blank blank && blank.style() == Style.PLAIN) {
       return;
     }
-    text.append("<c r=\"").append(name).append("\" s=\"").append(cell.style().number());
+    text.append("<c r=\"").append(letters(column)).append(row);
+    if (cell.style() != Style.PLAIN) {
+      text.append("\" s=\"").append(cell.style().number());
+    }
     if (cell instanceof Cell.Text t) {
-      text.append("\" t=\"inlineStr\"><is><t xml:space=\"preserve\">");
+      text.append("\" t=\"inlineStr\"><is><t").append(isStripped(t.text()) ? ">" : PRESERVE);
       text.append(XmlText.cell(t.text())).append("</t></is></c>");
     } else if (cell instanceof Cell.Value n) {
       text.append("\"><v>").append(n.value().toPlainString()).append("</v></c>");
@@ -104,5 +132,14 @@ final class SheetXml {
     } else {
       text.append("\"/>");
     }
+  }
+
+  /** Whether a text stays what it is where blanks are not held to matter. */
+  private static boolean isStripped(String text) {
+    return !text.isEmpty()
+        && text.charAt(0) > ' '
+        && text.charAt(text.length() - 1) > ' '
+        && text.indexOf('\n') < 0
+        && text.indexOf("  ") < 0;
   }
 }

@@ -1,10 +1,7 @@
 package org.coatrun.cli.spreadsheet;
 
-import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.OutputStreamWriter;
-import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -16,6 +13,9 @@ public final class WorkbookFile {
 
   /** The package has to name a time; this one says nothing. */
   private static final LocalDateTime NO_TIME = LocalDateTime.of(2000, 1, 1, 0, 0);
+
+  /** Packs a quarter as long as the usual level does, for a tenth more room. */
+  private static final int LEVEL = 3;
 
   private WorkbookFile() {}
 
@@ -30,35 +30,29 @@ public final class WorkbookFile {
       throw new IllegalArgumentException("a workbook needs sheets, each with its own name");
     }
     ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8);
-    Writer text = new BufferedWriter(new OutputStreamWriter(zip, StandardCharsets.UTF_8), 1 << 16);
-    part(zip, text, "[Content_Types].xml", WorkbookXml.contentTypes(sheets.size()));
-    part(zip, text, "_rels/.rels", WorkbookXml.packageRelations());
-    part(zip, text, "xl/workbook.xml", WorkbookXml.workbook(sheets));
-    part(zip, text, "xl/_rels/workbook.xml.rels", WorkbookXml.workbookRelations(sheets.size()));
-    part(zip, text, "xl/styles.xml", WorkbookXml.styles());
+    zip.setLevel(LEVEL);
+    part(zip, "[Content_Types].xml", WorkbookXml.contentTypes(sheets.size()));
+    part(zip, "_rels/.rels", WorkbookXml.packageRelations());
+    part(zip, "xl/workbook.xml", WorkbookXml.workbook(sheets));
+    part(zip, "xl/_rels/workbook.xml.rels", WorkbookXml.workbookRelations(sheets.size()));
+    part(zip, "xl/styles.xml", WorkbookXml.styles());
     for (int i = 0; i < sheets.size(); i++) {
       begin(zip, "xl/worksheets/sheet" + (i + 1) + ".xml");
-      SheetXml.write(text, sheets.get(i), i == 0);
-      end(zip, text);
+      SheetXml.write(zip, sheets.get(i), i == 0);
+      zip.closeEntry();
     }
     zip.finish();
   }
 
-  private static void part(ZipOutputStream zip, Writer text, String name, String content)
-      throws IOException {
+  private static void part(ZipOutputStream zip, String name, String content) throws IOException {
     begin(zip, name);
-    text.write(content);
-    end(zip, text);
+    zip.write(content.getBytes(StandardCharsets.UTF_8));
+    zip.closeEntry();
   }
 
   private static void begin(ZipOutputStream zip, String name) throws IOException {
     ZipEntry entry = new ZipEntry(name);
     entry.setTimeLocal(NO_TIME);
     zip.putNextEntry(entry);
-  }
-
-  private static void end(ZipOutputStream zip, Writer text) throws IOException {
-    text.flush();
-    zip.closeEntry();
   }
 }

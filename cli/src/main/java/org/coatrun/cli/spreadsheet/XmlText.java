@@ -15,9 +15,23 @@ final class XmlText {
 
   /** The text of a cell: cut where it is too long, marks that XML does not carry replaced. */
   static String cell(String text) {
+    if (isPlain(text)) {
+      return text;
+    }
     String lines = text.replace("\r\n", "\n").replace('\r', '\n');
     String whole = ESCAPE.matcher(lines).replaceAll("_x005F_");
     return escaped(whole.length() <= LONGEST ? whole : cut(whole));
+  }
+
+  /** Whether a text can be taken as it is, seen at a glance: most can. */
+  private static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c < ' ' || c > '~' || c == '&' || c == '<' || c == '>' || c == '"' || c == '_') {
+        return false;
+      }
+    }
+    return text.length() <= LONGEST;
   }
 
   private static String cut(String text) {

@@ -59,15 +59,15 @@ final class PageSketch {
       Transform3 frame = Transform3.translation(new Vec3(2.0 * (i % 50), 4, 0));
       double[] points = new double[24];
       for (int v = 0; v < 8; v++) {
-        points[3 * v] = frame.origin().x() + (v & 1);
-        points[3 * v + 1] = frame.origin().y() + (v >> 1 & 1);
+        points[3 * v] = v & 1;
+        points[3 * v + 1] = v >> 1 & 1;
         points[3 * v + 2] = 3 * (v >> 2 & 1);
       }
       int[] corners = {
         0, 2, 1, 1, 2, 3, 4, 5, 6, 5, 7, 6, 0, 1, 4, 1, 5, 4, 2, 6, 3, 3, 6, 7, 0, 4, 2, 2, 4, 6, 1,
         3, 5, 3, 7, 5
       };
-      block.add(i, PageBody.of(new PageMesh(frame, points, corners, new byte[12])));
+      block.add(i, PageBody.of(frame, new PageMesh(points, corners, new byte[12])));
     }
     return block;
   }

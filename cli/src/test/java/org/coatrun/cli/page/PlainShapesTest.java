@@ -53,12 +53,12 @@ class PlainShapesTest {
       corners[i] = i;
     }
     double[] xyz = points.stream().mapToDouble(Double::doubleValue).toArray();
-    return PageBody.of(new PageMesh(HERE, xyz, corners, new byte[triangles]));
+    return PageBody.of(HERE, new PageMesh(xyz, corners, new byte[triangles]));
   }
 
   private static void corner(List<Double> points, double radius, double angle) {
-    points.add(HERE.origin().x() + radius * Math.cos(angle));
-    points.add(HERE.origin().y() + radius * Math.sin(angle));
-    points.add(HERE.origin().z());
+    points.add(radius * Math.cos(angle));
+    points.add(radius * Math.sin(angle));
+    points.add(0.0);
   }
 }

@@ -1,8 +1,10 @@
 package org.coatrun.cli.report;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.ByteArrayOutputStream;
 import java.io.StringWriter;
 import java.util.Collection;
 import java.util.List;
@@ -264,9 +266,9 @@ class BidOfTheDemonstrationTest {
     Basis.write(basis, sample);
     assertThat(basis.toString())
         .contains(Listing.DEMONSTRATION, "[IBC Table 601]", "building.type");
-    StringWriter json = new StringWriter();
+    ByteArrayOutputStream json = new ByteArrayOutputStream();
     TakeoffJson.write(json, sample);
-    assertThat(json.toString()).contains(Listing.DEMONSTRATION);
+    assertThat(json.toString(UTF_8)).contains(Listing.DEMONSTRATION);
     StringWriter csv = new StringWriter();
     CsvTable.write(
         csv,

@@ -41,6 +41,8 @@ class WorkbookFileTest {
         "@SUM(A1)",
         "=HYPERLINK(\"http://x\")",
         "  blanks  ",
+        "two  blanks",
+        "under_score",
         "<b>&amp;\"'",
         "_x0041_",
         "_x005F_x0041_",

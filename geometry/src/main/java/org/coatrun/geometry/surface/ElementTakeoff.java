@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import org.coatrun.geometry.exposure.Thing;
 import org.coatrun.geometry.solid.Kernel;
-import org.coatrun.geometry.view.ElementMesh;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.finding.FindingCode;
 import org.coatrun.shared.finding.SurfaceFinding;
@@ -53,14 +52,7 @@ final class ElementTakeoff {
 
   private Outcome measured(Things.Result.Made made, Reading.Measured reading, List<Thing> near) {
     Element element = made.element();
-    reading
-        .triangles()
-        .ifPresent(
-            t ->
-                options
-                    .meshes()
-                    .orElseThrow()
-                    .accept(ElementMesh.of(element, t, made.thing().at())));
+    reading.triangles().ifPresent(t -> options.meshes().orElseThrow().accept(made.mesh(t)));
     List<ElementId> numbers = near.stream().map(Thing::id).toList();
     return new Outcome(reading.of(element.id(), numbers), findings(made));
   }

@@ -1,9 +1,9 @@
 package org.coatrun.geometry.surface;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.SortedMap;
-import java.util.TreeMap;
+import java.util.Map;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
@@ -87,7 +87,7 @@ public final class SurfaceTakeoff {
   private static void standingBy(Things.Result[] made, int from, Consumer<ElementMesh> sink) {
     for (int i = from; i < made.length; i++) {
       if (made[i] instanceof Things.Result.Made m) {
-        sink.accept(ElementMesh.of(m.element(), Triangles.of(m.thing().form()), m.thing().at()));
+        sink.accept(m.mesh(Triangles.of(m.thing().form())));
       }
     }
   }
@@ -104,8 +104,8 @@ public final class SurfaceTakeoff {
     return new FrameBuilder(FrameOptions.defaults()).build(pieces);
   }
 
-  private static SortedMap<ElementId, Extent> extents(Things.Result[] made, int measured) {
-    var extents = new TreeMap<ElementId, Extent>();
+  private static Map<ElementId, Extent> extents(Things.Result[] made, int measured) {
+    var extents = new HashMap<ElementId, Extent>();
     for (int i = 0; i < measured; i++) {
       if (made[i] instanceof Things.Result.Made m) {
         extents.put(m.element().id(), FramePiece.extent(m.thing(), m.formed().along()));
@@ -118,14 +118,14 @@ public final class SurfaceTakeoff {
       ElementTakeoff.Outcome[] outcomes,
       Frame frame,
       List<Standing> standings,
-      SortedMap<ElementId, Extent> extents) {
-    var measurements = new TreeMap<ElementId, Measurement>();
+      Map<ElementId, Extent> extents) {
+    var measurements = new HashMap<ElementId, Measurement>();
     var findings = new ArrayList<Finding>();
     for (ElementTakeoff.Outcome outcome : outcomes) {
       measurements.put(outcome.measurement().id(), outcome.measurement());
       findings.addAll(outcome.findings());
     }
-    var places = new TreeMap<ElementId, Standing>();
+    var places = new HashMap<ElementId, Standing>();
     standings.forEach(s -> places.put(s.id(), s));
     return new Surfaces(measurements, findings, frame, places, extents);
   }

@@ -17,6 +17,8 @@ import org.coatrun.geometry.solid.Boundary;
 import org.coatrun.geometry.solid.Kernel;
 import org.coatrun.geometry.solid.Originals;
 import org.coatrun.geometry.solid.SolidTree;
+import org.coatrun.geometry.view.ElementMesh;
+import org.coatrun.geometry.view.Triangles;
 import org.coatrun.shared.finding.SurfaceFinding;
 import org.coatrun.shared.model.Body;
 import org.coatrun.shared.model.Element;
@@ -41,9 +43,24 @@ final class Things {
 
     Element element();
 
-    /** Made. */
-    record Made(Element element, Thing thing, Formed.Made formed, List<BuildResult.Note> notes)
-        implements Result {}
+    /**
+     * Made.
+     *
+     * @param placement of its body in the building
+     */
+    record Made(
+        Element element,
+        Transform3 placement,
+        Thing thing,
+        Formed.Made formed,
+        List<BuildResult.Note> notes)
+        implements Result {
+
+      /** Its form, drawn in triangles, where it stands. */
+      ElementMesh mesh(Triangles drawn) {
+        return ElementMesh.of(element.id(), placement, drawn, thing.at());
+      }
+    }
 
     /** Not made. */
     record Failed(Element element, SurfaceFinding code, String kind, String sentence)
@@ -84,7 +101,7 @@ final class Things {
     }
     Formed.Made made = (Formed.Made) formed;
     return new Result.Made(
-        element, new Thing(element.id(), made.form(), at), made, notes(made, openings));
+        element, placement, new Thing(element.id(), made.form(), at), made, notes(made, openings));
   }
 
   /** Where the form's origin is from the placement's, in the world's axes. */

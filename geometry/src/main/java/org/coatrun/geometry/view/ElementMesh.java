@@ -1,38 +1,63 @@
 package org.coatrun.geometry.view;
 
-import org.coatrun.shared.model.Element;
 import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.shape.Transform3;
 import org.coatrun.shared.shape.Vec3;
 
 /**
- * The surface of one element in triangles, in world axes.
+ * The surface of one element in triangles.
  *
- * @param frame rigid frame of the element: like elements look alike in their own frames
- * @param points x, y, z of three corners a triangle, metres
- * @param coated one a triangle: whether it must be coated if the element must be
+ * @param frame rigid frame of the element in world axes
+ * @param look the triangles in that frame; like elements look alike
  */
-public record ElementMesh(ElementId id, Transform3 frame, double[] points, boolean[] coated) {
+public record ElementMesh(ElementId id, Transform3 frame, Look look) {
 
-  public ElementMesh {
-    if (points.length != 9 * coated.length) {
-      throw new IllegalArgumentException("a mesh whose lists do not match");
+  /** Steps of a metre at which one look is told from another. */
+  private static final double PER_METRE = 1e9;
+
+  /**
+   * A form seen in the frame of an element.
+   *
+   * @param intoFrame from the form's axes into the frame
+   */
+  public record Look(Triangles form, Transform3 intoFrame) {
+
+    /** x, y, z of three corners a triangle, metres, in the frame. */
+    public double[] points() {
+      double[] points = form.points().clone();
+      for (int i = 0; i < points.length; i += 3) {
+        Vec3 p = intoFrame.apply(new Vec3(points[i], points[i + 1], points[i + 2]));
+        points[i] = p.x();
+        points[i + 1] = p.y();
+        points[i + 2] = p.z();
+      }
+      return points;
     }
   }
 
-  /** The triangles of an element's form, where the form stands. */
-  public static ElementMesh of(Element element, Triangles form, Vec3 at) {
-    double[] points = form.points().clone();
-    for (int i = 0; i < points.length; i += 3) {
-      points[i] += at.x();
-      points[i + 1] += at.y();
-      points[i + 2] += at.z();
-    }
-    return new ElementMesh(element.id(), frame(element), points, form.coated());
+  /**
+   * The triangles of an element's form.
+   *
+   * @param placement of the element's body
+   * @param at where the form stands
+   */
+  public static ElementMesh of(ElementId id, Transform3 placement, Triangles form, Vec3 at) {
+    Transform3 frame = rigid(placement);
+    Transform3 into = frame.inverse().after(Transform3.translation(at));
+    Transform3 onGrid = new Transform3(into.x(), into.y(), into.z(), onGrid(into.origin()));
+    return new ElementMesh(id, frame, new Look(form, onGrid));
   }
 
-  private static Transform3 frame(Element element) {
-    Transform3 f = element.body().placement();
+  private static Transform3 rigid(Transform3 f) {
     return f.isRigid() && f.determinant() > 0 ? f : Transform3.translation(f.origin());
+  }
+
+  private static Vec3 onGrid(Vec3 p) {
+    return new Vec3(onGrid(p.x()), onGrid(p.y()), onGrid(p.z()));
+  }
+
+  /** Adding nought makes minus nought nought, which compares as unlike it. */
+  private static double onGrid(double metres) {
+    return Math.rint(metres * PER_METRE) / PER_METRE + 0.0;
   }
 }

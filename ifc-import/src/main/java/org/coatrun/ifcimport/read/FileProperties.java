@@ -59,6 +59,9 @@ final class FileProperties implements Properties {
   @Override
   public Map<String, String> texts(List<String> names) {
     Map<String, String> found = new HashMap<>();
+    if (names.stream().noneMatch(file.propertyNames()::has)) {
+      return found;
+    }
     sets()
         .filter(set -> file.model().isA(set, "IfcPropertySet"))
         .forEach(set -> textsIn(set, names, found));

@@ -99,7 +99,7 @@ final class MemberReader {
   /** Null where the element is of a kind that counts only as structural steel, and is none. */
   private Member member(long id) {
     EntityType type = file.model().typeOf(id).orElseThrow();
-    if (ALWAYS.stream().anyMatch(type::isA)) {
+    if (isOneOf(ALWAYS, type)) {
       return always(id);
     }
     Member steel = sometimes(id);
@@ -109,10 +109,20 @@ final class MemberReader {
     return steel;
   }
 
+  private static boolean isOneOf(List<String> kinds, EntityType type) {
+    for (String kind : kinds) {
+      if (type.isA(kind)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private Member always(long id) {
     Entity element = file.model().get(id);
     try {
-      return member(element, describer.describe(element));
+      Description d = describer.describe(element);
+      return member(element, d, Substances.of(d));
     } catch (BrokenRecordException e) {
       file.findings().broken(e);
       return bare(element);
@@ -147,18 +157,17 @@ final class MemberReader {
     try {
       Entity element = file.model().get(id);
       Description d = describer.describe(element);
+      Classification substance = Substances.of(d);
       boolean steel =
-          Candidates.isStructural(d, Substances.of(d))
-              && element.refId("Representation").isPresent();
-      return steel ? member(element, d) : null;
+          Candidates.isStructural(d, substance) && element.refId("Representation").isPresent();
+      return steel ? member(element, d, substance) : null;
     } catch (BrokenRecordException e) {
       file.findings().broken(e);
       return null;
     }
   }
 
-  private Member member(Entity element, Description d) {
-    Classification substance = Substances.of(d);
+  private Member member(Entity element, Description d, Classification substance) {
     FileProperties properties = describer.properties(element);
     Body body = body(element);
     say(element, d, substance, properties, body);
@@ -197,9 +206,8 @@ final class MemberReader {
   /** A whole whose parts have bodies that are counted has none of its own: nothing counts twice. */
   private Body body(Entity element) {
     Body own = file.shapes().body(element);
-    boolean counted =
-        LongStream.of(file.relations().partsOf.all(element.id())).anyMatch(this::isCountedPart);
-    if (!counted) {
+    long[] parts = file.relations().partsOf.all(element.id());
+    if (parts.length == 0 || LongStream.of(parts).noneMatch(this::isCountedPart)) {
       return own;
     }
     if (own.isPresent()) {
@@ -219,14 +227,14 @@ final class MemberReader {
   private boolean isCountedPart(long part) {
     return file.model()
         .find(part)
-        .filter(p -> ALWAYS.stream().anyMatch(p::isA) || isSteelPart(p))
+        .filter(p -> isOneOf(ALWAYS, p.type()) || isSteelPart(p))
         .filter(p -> !describer.isPartOfItself(p))
         .map(p -> file.shapes().body(p).isPresent())
         .orElse(false);
   }
 
   private boolean isSteelPart(Entity part) {
-    if (SOMETIMES.stream().noneMatch(part::isA)) {
+    if (!isOneOf(SOMETIMES, part.type())) {
       return false;
     }
     Description d = describer.describe(part);
@@ -235,33 +243,36 @@ final class MemberReader {
 
   private void say(
       Entity element, Description d, Classification c, FileProperties properties, Body body) {
-    long id = element.id();
-    String guid = element.text("GlobalId");
-    String what = element.kind() + " '" + element.text("Name") + "'";
-    if (file.relations().partsOf.first(id) < 0 && !body.isPresent()) {
-      file.findings().add(ModelFinding.NO_BODY, id, guid, what + " has no body.");
+    if (!body.isPresent() && file.relations().partsOf.first(element.id()) < 0) {
+      say(element, ModelFinding.NO_BODY, what(element) + " has no body.");
     }
     if (c.substance() == Substance.UNKNOWN) {
-      file.findings()
-          .add(ModelFinding.UNKNOWN_SUBSTANCE, id, guid, "Nothing says what " + what + " is of.");
+      say(
+          element,
+          ModelFinding.UNKNOWN_SUBSTANCE,
+          "Nothing says what " + what(element) + " is of.");
     }
     if (Substances.isContradictory(d)) {
-      file.findings()
-          .add(
-              ModelFinding.CONTRADICTORY_MATERIAL,
-              id,
-              guid,
-              what + " is of steel and of something else.");
+      say(
+          element,
+          ModelFinding.CONTRADICTORY_MATERIAL,
+          what(element) + " is of steel and of something else.");
     }
     if (properties.hasSeveralQuantitySets()) {
       for (String q : properties.contradictions(CHECKED_QUANTITIES)) {
-        file.findings()
-            .add(
-                ModelFinding.CONTRADICTORY_QUANTITY,
-                id,
-                guid,
-                what + " has two values for " + q + ".");
+        say(
+            element,
+            ModelFinding.CONTRADICTORY_QUANTITY,
+            what(element) + " has two values for " + q + ".");
       }
     }
+  }
+
+  private static String what(Entity element) {
+    return element.kind() + " '" + element.text("Name") + "'";
+  }
+
+  private void say(Entity element, ModelFinding code, String sentence) {
+    file.findings().add(code, element.id(), element.text("GlobalId"), sentence);
   }
 }

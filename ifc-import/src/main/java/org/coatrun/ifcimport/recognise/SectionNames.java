@@ -56,10 +56,14 @@ public final class SectionNames {
 
   private static Optional<SectionName> stated(
       Function<String, Optional<String>> property, boolean plate) {
-    return PROPERTIES.stream()
-        .flatMap(name -> property.apply(name).stream())
-        .flatMap(text -> called(text, Source.PROPERTY, plate).stream())
-        .findFirst();
+    for (String name : PROPERTIES) {
+      Optional<SectionName> called =
+          property.apply(name).flatMap(text -> called(text, Source.PROPERTY, plate));
+      if (called.isPresent()) {
+        return called;
+      }
+    }
+    return Optional.empty();
   }
 
   private static Optional<SectionName> named(String text, Source source) {

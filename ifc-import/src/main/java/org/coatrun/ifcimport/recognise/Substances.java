@@ -39,6 +39,9 @@ public final class Substances {
 
   /** Whether the materials name steel and something else beside it that bears loads. */
   public static boolean isContradictory(Description d) {
+    if (d.materials().size() < 2) {
+      return false;
+    }
     Set<Substance> all = EnumSet.noneOf(Substance.class);
     d.materials().forEach(m -> word(m).ifPresent(all::add));
     return all.contains(Substance.STEEL)

@@ -155,9 +155,18 @@ public final class Shapes {
   private static Optional<Entity> firstItem(Entity representation) {
     long[] items = representation.refIds("Items");
     IfcModel model = representation.model();
-    return items.length > 0 && LEADING.stream().anyMatch(kind -> model.isA(items[0], kind))
+    return items.length > 0 && leads(model, items[0])
         ? Optional.of(model.get(items[0]))
         : Optional.empty();
+  }
+
+  private static boolean leads(IfcModel model, long item) {
+    for (String kind : LEADING) {
+      if (model.isA(item, kind)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Optional<Entity> profileOf(Entity item) {

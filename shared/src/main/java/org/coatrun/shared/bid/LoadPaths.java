@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import org.coatrun.shared.estimate.MemberLine;
 import org.coatrun.shared.estimate.Quantities;
@@ -32,7 +31,7 @@ final class LoadPaths {
 
   private final Takeoff takeoff;
   private final RoofPlates plates;
-  private final Map<ElementId, Set<ElementId>> carried = new TreeMap<>();
+  private final Map<ElementId, Set<ElementId>> carried = new HashMap<>();
   private final Map<ElementId, Set<ElementId>> carriers = new HashMap<>();
   private final Set<ElementId> underFloor;
   private final Set<ElementId> underRoof;

@@ -35,7 +35,7 @@ public record Takeoff(
    * @throws IllegalArgumentException where an element of the building has no line, or more than one
    */
   public Takeoff {
-    members = members.stream().sorted(Line.ORDER).toList();
+    members = members.parallelStream().sorted(Line.ORDER).toList();
     decks = decks.stream().sorted(Line.ORDER).toList();
     findings = findings.stream().distinct().sorted().toList();
     requireEachOnce("member", building.members(), members);
@@ -87,7 +87,7 @@ public record Takeoff(
 
   private static void requireEachOnce(
       String kind, Collection<? extends Element> elements, Collection<? extends Line> lines) {
-    Set<ElementId> open = new HashSet<>();
+    Set<ElementId> open = new HashSet<>(2 * elements.size());
     elements.forEach(element -> open.add(element.id()));
     for (Line line : lines) {
       if (!open.remove(line.identity().id())) {

@@ -1,10 +1,9 @@
 package org.coatrun.shared.frame;
 
-import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import org.coatrun.shared.model.ElementId;
 
 /**
@@ -15,12 +14,10 @@ import org.coatrun.shared.model.ElementId;
  * @param doubles sorted by the doubled element
  */
 public record Frame(
-    SortedMap<ElementId, FrameMember> members,
-    List<Connection> connections,
-    List<Doubled> doubles) {
+    Map<ElementId, FrameMember> members, List<Connection> connections, List<Doubled> doubles) {
 
   public Frame {
-    members = Collections.unmodifiableSortedMap(new TreeMap<>(members));
+    members = ElementId.sorted(members);
     connections = List.copyOf(connections);
     doubles = List.copyOf(doubles);
   }
@@ -28,7 +25,7 @@ public record Frame(
   /** From one verdict for each piece of steel, in any order. */
   public static Frame of(
       List<FrameMember> members, List<Connection> connections, List<Doubled> doubles) {
-    SortedMap<ElementId, FrameMember> byElement = new TreeMap<>();
+    Map<ElementId, FrameMember> byElement = new HashMap<>();
     members.forEach(m -> byElement.put(m.id(), m));
     return new Frame(byElement, connections, doubles);
   }

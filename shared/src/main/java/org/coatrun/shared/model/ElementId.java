@@ -1,5 +1,9 @@
 package org.coatrun.shared.model;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
 /**
  * Which element: the file it stands in and its instance number there. GlobalIds may be doubled or
  * ill-formed, so they do not serve as keys.
@@ -8,6 +12,25 @@ package org.coatrun.shared.model;
  * @param step instance number (#n) in that file
  */
 public record ElementId(int file, long step) implements Comparable<ElementId> {
+
+  /** Values by element, in the order of the elements; cannot be changed. */
+  public static <V> Map<ElementId, V> sorted(Map<ElementId, V> values) {
+    Map<ElementId, V> sorted = new LinkedHashMap<>(values.size() * 2);
+    values.keySet().stream().sorted().forEach(id -> sorted.put(id, values.get(id)));
+    return Collections.unmodifiableMap(sorted);
+  }
+
+  // Written out, since no key is looked up more often: what Java makes for records is slow as long
+  // as code is compiled with little effort.
+  @Override
+  public boolean equals(Object o) {
+    return o instanceof ElementId other && step == other.step && file == other.file;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * file + Long.hashCode(step);
+  }
 
   @Override
   public int compareTo(ElementId o) {

@@ -1,11 +1,8 @@
 package org.coatrun.shared.surface;
 
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.frame.Frame;
 import org.coatrun.shared.model.ElementId;
@@ -17,26 +14,25 @@ import org.coatrun.shared.model.ElementId;
  * @param findings sorted
  * @param frame how the measured members hang together
  * @param standings where each of them, and each slab, stands, sorted; what has no body is missing
- * @param extents middle line and box of each member and deck whose body could be made
+ * @param extents middle line and box of each member and deck whose body could be made, sorted
  */
 public record Surfaces(
-    SortedMap<ElementId, Measurement> measurements,
+    Map<ElementId, Measurement> measurements,
     List<Finding> findings,
     Frame frame,
-    SortedMap<ElementId, Standing> standings,
-    SortedMap<ElementId, Extent> extents) {
+    Map<ElementId, Standing> standings,
+    Map<ElementId, Extent> extents) {
 
   public Surfaces {
-    measurements = Collections.unmodifiableSortedMap(new TreeMap<>(measurements));
+    measurements = ElementId.sorted(measurements);
     findings = findings.stream().sorted().toList();
-    standings = Collections.unmodifiableSortedMap(new TreeMap<>(standings));
-    extents = Collections.unmodifiableSortedMap(new TreeMap<>(extents));
+    standings = ElementId.sorted(standings);
+    extents = ElementId.sorted(extents);
   }
 
   /** From any map of measurements, with nothing said of frame and place. */
   public static Surfaces of(Map<ElementId, Measurement> measurements, List<Finding> findings) {
-    return new Surfaces(
-        new TreeMap<>(measurements), findings, Frame.empty(), new TreeMap<>(), new TreeMap<>());
+    return new Surfaces(measurements, findings, Frame.empty(), Map.of(), Map.of());
   }
 
   /** What came of measuring an element; empty where nothing was tried. */
