@@ -1,6 +1,7 @@
 package org.coatrun.geometry.build;
 
 import org.coatrun.shared.finding.SurfaceFinding;
+import org.coatrun.shared.shape.Shape;
 
 /** A shape that cannot be made into solids; never leaves the package. */
 final class NotBuildableException extends RuntimeException {
@@ -19,6 +20,15 @@ final class NotBuildableException extends RuntimeException {
   static NotBuildableException notHandled(String kind) {
     return new NotBuildableException(
         SurfaceFinding.SHAPE_NOT_HANDLED, kind, "A body of kind " + kind + " is not handled.");
+  }
+
+  static NotBuildableException unsupported(Shape.Unsupported s) {
+    return s.detail().isEmpty()
+        ? notHandled(s.kind())
+        : new NotBuildableException(
+            SurfaceFinding.SHAPE_NOT_HANDLED,
+            s.kind(),
+            "The body cannot be read: " + s.detail() + ".");
   }
 
   static NotBuildableException empty(String kind) {

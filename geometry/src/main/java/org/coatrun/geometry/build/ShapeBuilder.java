@@ -93,9 +93,10 @@ public final class ShapeBuilder {
           "endless body",
           "The body cannot be read: " + e.detail() + ".");
     }
-    String kind =
-        shape instanceof Shape.Unsupported s ? s.kind() : shape.getClass().getSimpleName();
-    throw NotBuildableException.notHandled(kind);
+    if (shape instanceof Shape.Unsupported s) {
+      throw NotBuildableException.unsupported(s);
+    }
+    throw NotBuildableException.notHandled(shape.getClass().getSimpleName());
   }
 
   /** Items side by side; the run is that of a single item. */

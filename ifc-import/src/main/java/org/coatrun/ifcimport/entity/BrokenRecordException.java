@@ -10,6 +10,8 @@ public final class BrokenRecordException extends RuntimeException {
 
   private final long step;
   private final String kind;
+  private final String reason;
+  private final boolean dangling;
 
   /**
    * With what is wrong.
@@ -19,9 +21,26 @@ public final class BrokenRecordException extends RuntimeException {
    * @param reason what is wrong with it, without its number
    */
   public BrokenRecordException(long step, String kind, String reason) {
-    super("#" + step + (kind.isEmpty() ? "" : " " + kind) + ": " + reason);
+    this(step, kind, reason, reason, false);
+  }
+
+  private BrokenRecordException(
+      long step, String kind, String reason, String inFull, boolean dangling) {
+    super("#" + step + (kind.isEmpty() ? "" : " " + kind) + ": " + inFull);
     this.step = step;
     this.kind = kind;
+    this.reason = reason;
+    this.dangling = dangling;
+  }
+
+  /** A record that refers to one that the file does not have. */
+  static BrokenRecordException dangling(long step, String kind, String attribute, long missing) {
+    return new BrokenRecordException(
+        step,
+        kind,
+        attribute + " refers to a record that there is not",
+        attribute + " refers to #" + missing + ", which no record carries",
+        true);
   }
 
   public long step() {
@@ -30,5 +49,15 @@ public final class BrokenRecordException extends RuntimeException {
 
   public String kind() {
     return kind;
+  }
+
+  /** Whether the record itself may be whole, but refers to one that there is not. */
+  public boolean isDangling() {
+    return dangling;
+  }
+
+  /** What is wrong, without any number of a record: alike for all that is written alike. */
+  public String words() {
+    return kind.isEmpty() ? reason : kind + ": " + reason;
   }
 }

@@ -110,7 +110,9 @@ public final class Entity {
 
   public Optional<Entity> ref(String attribute) {
     OptionalLong id = refId(attribute);
-    return id.isPresent() ? Optional.of(model.get(id.getAsLong())) : Optional.empty();
+    return id.isPresent()
+        ? Optional.of(model.get(id.getAsLong(), this, attribute))
+        : Optional.empty();
   }
 
   public Entity need(String attribute) {
@@ -125,7 +127,7 @@ public final class Entity {
       if (id.isEmpty()) {
         throw broken("something in " + attribute + " is no reference");
       }
-      all.add(model.get(id.getAsLong()));
+      all.add(model.get(id.getAsLong(), this, attribute));
     }
     return all;
   }

@@ -45,14 +45,30 @@ public final class IfcModel {
    * @throws BrokenRecordException where it is missing or of an unknown kind
    */
   public Entity get(long id) {
-    StepRecord record =
-        file.find(id)
-            .orElseThrow(() -> new BrokenRecordException(id, "", "there is no such record"));
+    Optional<StepRecord> record = file.find(id);
+    if (record.isEmpty()) {
+      throw new BrokenRecordException(id, "", "there is no such record");
+    }
+    return known(record.get());
+  }
+
+  /** The record that another refers to; where it is missing, the other is broken. */
+  Entity get(long id, Entity from, String attribute) {
+    Optional<StepRecord> record = file.find(id);
+    if (record.isEmpty()) {
+      throw BrokenRecordException.dangling(from.id(), from.kind(), attribute, id);
+    }
+    return known(record.get());
+  }
+
+  private Entity known(StepRecord record) {
     EntityType type =
         schema
             .type(record.name())
             .orElseThrow(
-                () -> new BrokenRecordException(id, record.name(), "this kind is not handled"));
+                () ->
+                    new BrokenRecordException(
+                        record.id(), record.name(), "this kind is not handled"));
     return entity(record, type);
   }
 

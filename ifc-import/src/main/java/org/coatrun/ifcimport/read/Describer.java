@@ -155,7 +155,11 @@ final class Describer {
         .ifPresent(
             e ->
                 file.findings()
-                    .add(ModelFinding.BROKEN_PLACEMENT, e.step(), "", e.getMessage() + "."));
+                    .add(
+                        ModelFinding.BROKEN_PLACEMENT,
+                        file.model().file().contains(e.step()) ? e.step() : element.id(),
+                        "",
+                        e.getMessage() + "."));
   }
 
   /** Says so where one body was chosen from several. */

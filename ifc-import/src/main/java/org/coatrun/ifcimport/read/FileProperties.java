@@ -15,6 +15,7 @@ import org.coatrun.ifcimport.entity.UnitReader;
 import org.coatrun.ifcimport.entity.Units;
 import org.coatrun.ifcimport.part21.Value;
 import org.coatrun.ifcimport.schema.EntityType;
+import org.coatrun.shared.finding.FileFinding;
 import org.coatrun.shared.model.Properties;
 
 /** Properties and quantities of one element, its own before its type's; read when asked for. */
@@ -48,23 +49,21 @@ final class FileProperties implements Properties {
 
   @Override
   public Optional<String> text(String name) {
-    return file.propertyNames().has(name) ? textOf(name) : Optional.empty();
+    return Optional.ofNullable(texts(List.of(name)).get(name));
   }
 
-  private Optional<String> textOf(String name) {
-    return sets().boxed().flatMap(s -> textIn(s, name).stream()).findFirst();
-  }
-
-  /** Each set is decoded once for all names. */
+  /** Each set is decoded once for all names, and none once all are found. */
   @Override
   public Map<String, String> texts(List<String> names) {
+    List<String> borne = names.stream().filter(file.propertyNames()::has).toList();
     Map<String, String> found = new HashMap<>();
     if (names.stream().noneMatch(file.propertyNames()::has)) {
       return found;
     }
     sets()
+        .takeWhile(set -> found.size() < borne.size())
         .filter(set -> file.model().isA(set, "IfcPropertySet"))
-        .forEach(set -> textsIn(set, names, found));
+        .forEach(set -> textsIn(set, borne, found));
     return found;
   }
 
@@ -78,7 +77,7 @@ final class FileProperties implements Properties {
   }
 
   private void textsAmong(Entity set, List<String> names, Map<String, String> found, int depth) {
-    for (Entity p : set.refs("HasProperties")) {
+    for (Entity p : mightBear(names, set)) {
       String own = p.text("Name").trim();
       Optional<String> name = names.stream().filter(own::equalsIgnoreCase).findFirst();
       if (name.isPresent() && !found.containsKey(name.get())) {
@@ -89,48 +88,35 @@ final class FileProperties implements Properties {
     }
   }
 
-  private Optional<String> textIn(long set, String name) {
-    try {
-      return file.model().isA(set, "IfcPropertySet")
-          ? textAmong(file.model().get(set), name, 0)
-          : Optional.empty();
-    } catch (BrokenRecordException e) {
-      return Optional.empty();
-    }
-  }
-
-  private Optional<String> textAmong(Entity set, String name, int depth) {
-    for (Entity p : mightBear(name, set)) {
-      Optional<String> found = Optional.empty();
-      if (p.text("Name").trim().equalsIgnoreCase(name)) {
-        found = valueOf(p);
-      } else if (p.isA("IfcComplexProperty") && depth < MOST_NESTED) {
-        found = textAmong(p, name, depth + 1);
-      }
-      if (found.isPresent()) {
-        return found;
-      }
-    }
-    return Optional.empty();
-  }
-
-  /** Those properties of a set that may bear the name or hold one that does: few are decoded. */
-  private List<Entity> mightBear(String name, Entity set) {
+  /** Those properties of a set that may bear a name or hold one that does: few are decoded. */
+  private List<Entity> mightBear(List<String> names, Entity set) {
     IfcModel model = file.model();
     var all = new ArrayList<Entity>();
-    for (Value item : set.value("HasProperties").items()) {
-      long id = item.asRef().orElseThrow(() -> set.broken("something is no property"));
-      EntityType type =
-          model.typeOf(id).orElseThrow(() -> set.broken("a property is missing or unknown"));
-      if (type.isA("IfcComplexProperty") || mayBear(name, id)) {
+    for (long id : set.refIds("HasProperties")) {
+      Optional<EntityType> type = model.typeOf(id);
+      if (type.isEmpty()) {
+        sayOfMissing(set, id);
+      } else if (type.get().isA("IfcComplexProperty") || mayBear(names, id)) {
         all.add(model.get(id));
       }
     }
     return all;
   }
 
-  private boolean mayBear(String name, long property) {
-    return file.model().file().plainFirstText(property).map(name::equalsIgnoreCase).orElse(true);
+  /** A property that is missing keeps no other of its set from speaking. */
+  private void sayOfMissing(Entity set, long property) {
+    if (!file.model().file().contains(property)) {
+      String sentence = set + " refers to #" + property + ", which no record carries.";
+      file.findings().add(FileFinding.DANGLING_REFERENCE, set.id(), "", sentence);
+    }
+  }
+
+  private boolean mayBear(List<String> names, long property) {
+    return file.model()
+        .file()
+        .plainFirstText(property)
+        .map(own -> names.stream().anyMatch(own::equalsIgnoreCase))
+        .orElse(true);
   }
 
   private static Optional<String> valueOf(Entity p) {

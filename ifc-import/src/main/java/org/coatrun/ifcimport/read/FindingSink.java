@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.TreeSet;
 import org.coatrun.ifcimport.entity.BrokenRecordException;
 import org.coatrun.ifcimport.part21.StepFile;
+import org.coatrun.shared.finding.FileFinding;
 import org.coatrun.shared.finding.Finding;
+import org.coatrun.shared.finding.FindingCode;
 import org.coatrun.shared.finding.ModelFinding;
 
 /** Gathers what was found in one file, each thing once. Safe for several threads. */
@@ -19,7 +21,7 @@ final class FindingSink {
   }
 
   /** About one record, or about the file where {@code step} is 0. */
-  void add(ModelFinding code, long step, String guid, String sentence) {
+  void add(FindingCode code, long step, String guid, String sentence) {
     long line = step > 0 ? file.lineOf(step) : 0;
     synchronized (findings) {
       findings.add(new Finding(code, file.fileName(), line, step, guid, sentence));
@@ -27,7 +29,8 @@ final class FindingSink {
   }
 
   void broken(BrokenRecordException e) {
-    add(ModelFinding.BROKEN_RECORD, e.step(), "", e.getMessage());
+    FindingCode code = e.isDangling() ? FileFinding.DANGLING_REFERENCE : ModelFinding.BROKEN_RECORD;
+    add(code, e.step(), "", e.getMessage() + ".");
   }
 
   List<Finding> sorted() {

@@ -48,6 +48,9 @@ final class Materials {
 
   private MaterialSet fresh(long id) {
     var reading = new Reading();
+    if (!model.file().contains(id)) {
+      return MaterialSet.NONE; // the relation that names it says so
+    }
     try {
       reading.add(model.get(id), 0);
     } catch (BrokenRecordException e) {

@@ -4,6 +4,7 @@ import java.util.function.Function;
 import org.coatrun.ifcimport.entity.BrokenRecordException;
 import org.coatrun.ifcimport.entity.Entity;
 import org.coatrun.ifcimport.entity.IfcModel;
+import org.coatrun.shared.finding.FileFinding;
 
 /** Who belongs to whom in one file, read once. */
 final class Relations {
@@ -77,10 +78,24 @@ final class Relations {
   /** Null where the relation makes no sense. */
   private Links links(long id, Function<Entity, Links> read) {
     try {
-      return read.apply(model.get(id));
+      Entity relation = model.get(id);
+      Links links = read.apply(relation);
+      sayOfMissing(relation, links.from);
+      sayOfMissing(relation, links.to);
+      return links;
     } catch (BrokenRecordException e) {
       findings.broken(e);
       return null;
+    }
+  }
+
+  /** What there is stays tied: a missing one takes no other's place. */
+  private void sayOfMissing(Entity relation, long[] ids) {
+    for (long id : ids) {
+      if (!model.file().contains(id)) {
+        String sentence = relation + " refers to #" + id + ", which no record carries.";
+        findings.add(FileFinding.DANGLING_REFERENCE, relation.id(), "", sentence);
+      }
     }
   }
 

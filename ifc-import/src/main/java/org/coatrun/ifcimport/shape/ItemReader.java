@@ -58,7 +58,7 @@ final class ItemReader {
     try {
       return depth.item(() -> read(item));
     } catch (BrokenRecordException e) {
-      return new Shape.Unsupported(item.kind(), e.getMessage());
+      return new Shape.Unsupported(item.kind(), e.words());
     }
   }
 

@@ -74,7 +74,7 @@ final class Placements {
   }
 
   private OptionalLong checkedParent(long placement) {
-    Entity link = model.get(placement);
+    Entity link = link(placement);
     if (link.isA("IfcGridPlacement")) {
       world(placement); // its grid stands somewhere, too
     }
@@ -82,6 +82,13 @@ final class Placements {
       throw link.broken("something stands by this, which is no placement");
     }
     return parent(link);
+  }
+
+  private Entity link(long id) {
+    if (!model.file().contains(id)) {
+      throw new BrokenRecordException(id, "", "there is no such placement");
+    }
+    return model.get(id);
   }
 
   /** From the placement's own axes to world axes. */
@@ -111,7 +118,7 @@ final class Placements {
         from = known;
         break;
       }
-      Entity link = model.get(at);
+      Entity link = link(at);
       if (!seen.add(at)) {
         throw link.broken(ITSELF);
       }

@@ -32,7 +32,7 @@ final class ProfileReader {
   }
 
   private static String reason(Entity profile, BrokenRecordException e) {
-    return e.step() == profile.id() ? profile.kind() : profile.kind() + " (" + e.getMessage() + ")";
+    return e.step() == profile.id() ? profile.kind() : profile.kind() + " (" + e.words() + ")";
   }
 
   /** The profile moved to its Position, where that moves it at all. */

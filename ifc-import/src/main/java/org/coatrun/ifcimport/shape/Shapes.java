@@ -123,7 +123,7 @@ public final class Shapes {
       }
       return new ItemReader(units, mapped).shape(body.get().needRefs("Items"));
     } catch (BrokenRecordException e) {
-      return new Shape.Unsupported(e.kind(), e.getMessage());
+      return new Shape.Unsupported(e.kind(), e.words());
     } catch (EndlessShapeException e) {
       return new Shape.Endless(e.getMessage());
     }

@@ -19,6 +19,7 @@ import org.coatrun.shared.shape.Vec3;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Faults that readers of steel models are known for, once for each schema. */
@@ -269,6 +270,40 @@ class PitfallsTest {
         IfcImport.read(List.of(one, two), ImportOptions.DEFAULT, ProgressListener.silent());
     assertThat(b.members()).hasSize(1);
     assertThat(b.findings()).anyMatch(f -> f.code() == ModelFinding.SAME_ELEMENT_IN_FILES);
+  }
+
+  /** The names that files bear; each is read by the nearest of three tables. */
+  @ParameterizedTest
+  @CsvSource({
+    "IFC2X_FINAL, IFC2X3",
+    "IFC2X2_FINAL, IFC2X3",
+    "IFC2X3, IFC2X3",
+    "ifc2x3, IFC2X3",
+    "IFC2X3_TC1, IFC2X3",
+    "IFC2X3_FINAL, IFC2X3",
+    "IFC4, IFC4",
+    "ifc4, IFC4",
+    "IFC4_ADD1, IFC4",
+    "IFC4_ADD2, IFC4",
+    "IFC4_ADD2_TC1, IFC4",
+    "IFC4X1, IFC4",
+    "IFC4X2, IFC4X3",
+    "IFC4X3, IFC4X3",
+    "IFC4X3_RC1, IFC4X3",
+    "IFC4X3_RC2, IFC4X3",
+    "IFC4X3_RC3, IFC4X3",
+    "IFC4X3_RC4, IFC4X3",
+    "IFC4X3_TC1, IFC4X3",
+    "IFC4X3_ADD1, IFC4X3",
+    "IFC4X3_ADD2, IFC4X3"
+  })
+  void readsEachSchemaByTheNearestTable(String name, String table) throws IOException {
+    String item = Snippet.member(table, "#50=IFCBLOCK(#13,1.,1.,1.);\n");
+    Building b = new Snippet(name, item).read(folder);
+
+    assertThat(b.members()).hasSize(1);
+    assertThat(b.files().get(0).schema()).isEqualToIgnoringCase(name);
+    assertThat(b.files().get(0).schemaUsed()).isEqualTo(table);
   }
 
   @Test

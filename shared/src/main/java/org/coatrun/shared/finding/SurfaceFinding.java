@@ -6,7 +6,7 @@ public enum SurfaceFinding implements FindingCode {
   SHAPE_NOT_HANDLED(
       "F301",
       Severity.ERROR,
-      "The body is of a kind that the program does not measure.",
+      "The body is of a kind that the program does not measure, or cannot be read.",
       "Measure this element by hand, or export it as a swept solid or a closed mesh."),
   /** A section that cannot be. */
   IMPOSSIBLE_SECTION(
