@@ -40,8 +40,9 @@ final class Bounder {
    *
    * @param option by option; zero for those not asked for
    * @param outlet by option, floor and place among the outlets; null for those not asked for
+   * @param outlets by option and floor, the outlets looked at, ascending
    */
-  record Values(double[] option, double[][][] outlet) {}
+  record Values(double[] option, double[][][] outlet, int[][][] outlets) {}
 
   /** The outlets that each option can have, by option and floor. */
   int[][][] allOutlets() {
@@ -50,7 +51,7 @@ final class Bounder {
 
   /** The values of these options, with these outlets, at these prices. */
   Values values(double[][] price, int[][][] outlets, Iterable<Integer> options) {
-    var values = new Values(new double[outlets.length], new double[outlets.length][][]);
+    var values = new Values(new double[outlets.length], new double[outlets.length][][], outlets);
     for (int j : options) {
       CoverOption option = problem.options().get(j);
       values.outlet[j] = relaxation.outletValues(option, outlets[j], price);

@@ -41,23 +41,26 @@ final class Decider {
       } else if (!node.open().get(j) && forced < room) {
         free.add(j);
       }
-      outlets[j] = left(outlets[j], at.values().outlet()[j], room - Math.max(0, forced));
+      outlets[j] = left(outlets[j], at.values(), j, room - Math.max(0, forced));
     }
     double bound = Math.max(node.bound(), at.bound());
     return new Node(node.spots(), free, open, outlets, bound, price, false, node.order());
   }
 
   /** The outlets that may be set up at less than the room, on all floors that are alike. */
-  private int[][] left(int[][] outlets, double[][] value, double room) {
+  private int[][] left(int[][] outlets, Bounder.Values values, int j, double room) {
     var left = new int[outlets.length][];
     for (int f = 0; f < left.length; f++) {
       int[] all = outlets[f];
-      double[] worth = value[f];
+      double[] worth = values.outlet()[j][f];
+      // The values may be of a part from which fewer outlets were ruled out.
+      int[] valued = values.outlets()[j][f];
       int times = problem.floors().get(f).times();
       left[f] = new int[all.length];
       int n = 0;
       for (int k = 0; k < all.length; k++) {
-        if (times * worth[k] < room || worth[k] <= 0) {
+        double own = worth[Arrays.binarySearch(valued, all[k])];
+        if (times * own < room || own <= 0) {
           left[f][n++] = all[k];
         }
       }
