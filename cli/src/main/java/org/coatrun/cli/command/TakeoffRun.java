@@ -8,6 +8,7 @@ import org.coatrun.cli.console.Progress;
 import org.coatrun.cli.input.JobFolder;
 import org.coatrun.cli.line.LineResult;
 import org.coatrun.cli.output.OutputFolder;
+import org.coatrun.cli.page.FacesJson;
 import org.coatrun.cli.page.LineChoice;
 import org.coatrun.cli.page.PageBodies;
 import org.coatrun.cli.page.PageLimits;
@@ -100,7 +101,7 @@ record TakeoffRun(
     // What takes longest is begun first.
     to.write("report.html", w -> w.write(page(line)));
     TakeoffWorkbook.write(to, results);
-    TakeoffFiles.write(to, results);
+    TakeoffFiles.write(to, results, json -> FacesJson.write(json, results.takeoff(), bodies));
   }
 
   private String page(Optional<LineResult> line) {

@@ -49,6 +49,30 @@ final class LocalMesh {
     return hash;
   }
 
+  /** Metres a step of the grid. */
+  double scale() {
+    return little().getFloat(8);
+  }
+
+  /** As it was before it became bytes. */
+  WeldedMesh welded() {
+    ByteBuffer in = little();
+    short[] grid = new short[3 * in.getInt(0)];
+    int[] corners = new int[3 * in.getInt(4)];
+    byte[] states = new byte[in.getInt(4)];
+    in.position(HEAD);
+    for (int i = 0; i < grid.length; i++) {
+      grid[i] = in.getShort();
+    }
+    in.position(padded(in.position()));
+    for (int i = 0; i < corners.length; i++) {
+      corners[i] = Short.toUnsignedInt(in.getShort());
+    }
+    in.position(padded(in.position()));
+    in.get(states);
+    return new WeldedMesh(grid, corners, states);
+  }
+
   /** How many triangles it has. */
   int triangles() {
     return little().getInt(4);

@@ -13,6 +13,11 @@ public final class TakeoffFiles {
    * material.csv, programme.csv and inspection.csv.
    */
   public static void write(OutputFolder folder, Results results) {
+    write(folder, results, json -> {});
+  }
+
+  /** The same; {@code more} stands at the end of takeoff.json. */
+  public static void write(OutputFolder folder, Results results, JsonPart more) {
     Takeoff takeoff = results.takeoff();
     Sources sources = new Sources(takeoff.building());
     folder.write(
@@ -25,7 +30,7 @@ public final class TakeoffFiles {
     if (results.amounts().isPresent()) {
       AmountFiles.write(folder, results.amounts().get(), results.bid().orElseThrow().job().units());
     }
-    folder.writeBytes("takeoff.json", out -> TakeoffJson.write(out, results));
+    folder.writeBytes("takeoff.json", out -> TakeoffJson.write(out, results, more));
     folder.write("basis.txt", out -> Basis.write(out, results));
   }
 }

@@ -30,15 +30,15 @@ final class TakeoffJson {
     this.results = results;
   }
 
-  static void write(OutputStream out, Results results) throws IOException {
+  static void write(OutputStream out, Results results, JsonPart more) throws IOException {
     try (JsonGenerator json = FORM.createGenerator(out)) {
       json.setPrettyPrinter(new RowPrinter());
-      new TakeoffJson(json, results).write();
+      new TakeoffJson(json, results).write(more);
       json.writeRaw('\n');
     }
   }
 
-  private void write() throws IOException {
+  private void write(JsonPart more) throws IOException {
     Sources sources = new Sources(takeoff.building());
     json.writeStartObject();
     json.writeStringField("result", "takeoff");
@@ -70,6 +70,7 @@ final class TakeoffJson {
     JsonRows.rows(json, "members", MemberColumns.of(sources, results), takeoff.members());
     JsonRows.rows(json, "decks", DeckColumns.of(sources, results), takeoff.decks());
     JsonRows.rows(json, "findings", FindingColumns.ALL, takeoff.findings());
+    more.write(json);
     json.writeEndObject();
   }
 

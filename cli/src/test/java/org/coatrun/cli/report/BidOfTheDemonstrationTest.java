@@ -267,7 +267,7 @@ class BidOfTheDemonstrationTest {
     assertThat(basis.toString())
         .contains(Listing.DEMONSTRATION, "[IBC Table 601]", "building.type");
     ByteArrayOutputStream json = new ByteArrayOutputStream();
-    TakeoffJson.write(json, sample);
+    TakeoffJson.write(json, sample, more -> {});
     assertThat(json.toString(UTF_8)).contains(Listing.DEMONSTRATION);
     StringWriter csv = new StringWriter();
     CsvTable.write(

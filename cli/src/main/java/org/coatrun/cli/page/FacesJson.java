@@ -1,0 +1,149 @@
+package org.coatrun.cli.page;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.coatrun.shared.estimate.Line;
+import org.coatrun.shared.estimate.Takeoff;
+import org.coatrun.shared.model.Building;
+import org.coatrun.shared.model.ElementId;
+import org.coatrun.shared.shape.Transform3;
+import org.coatrun.shared.shape.Vec3;
+import org.coatrun.shared.surface.Extent;
+
+/**
+ * Where members and decks are and what their faces look like, for drawings made of takeoff.json: in
+ * plan the middle line and the box about each, in space the triangles of its faces. Elements that
+ * look alike share their triangles. To a tenth of a millimetre.
+ */
+public final class FacesJson {
+
+  private static final double PER_METRE = 1e4;
+
+  private final JsonGenerator json;
+  private final Takeoff takeoff;
+  private final PageBodies bodies;
+  private final Map<LocalMesh, Integer> numbers = new HashMap<>();
+
+  private FacesJson(JsonGenerator json, Takeoff takeoff, PageBodies bodies) {
+    this.json = json;
+    this.takeoff = takeoff;
+    this.bodies = bodies;
+  }
+
+  /** Writes the field {@code faces} into the object that is open. */
+  public static void write(JsonGenerator json, Takeoff takeoff, PageBodies bodies)
+      throws IOException {
+    new FacesJson(json, takeoff, bodies).write();
+  }
+
+  private void write() throws IOException {
+    List<Line> lines =
+        Stream.concat(takeoff.members().stream(), takeoff.decks().stream())
+            .map(line -> (Line) line)
+            .toList();
+    json.writeObjectFieldStart("faces");
+    Building building = takeoff.building();
+    numbers("origin_m", of(building.origin()));
+    json.writeArrayFieldStart("elements");
+    for (Line line : lines) {
+      element(line);
+    }
+    json.writeEndArray();
+    looks(lines);
+    json.writeEndObject();
+  }
+
+  private void element(Line line) throws IOException {
+    ElementId id = line.identity().id();
+    Optional<Extent> extent = takeoff.surfaces().extent(id);
+    if (extent.isEmpty()) {
+      return;
+    }
+    json.writeStartObject();
+    json.writeStringField("guid", line.identity().guid());
+    json.writeNumberField("step", id.step());
+    json.writeStringField("file", takeoff.building().fileName(id));
+    numbers("line_m", of(extent.get().from(), extent.get().to()));
+    numbers("box_m", of(extent.get().low(), extent.get().high()));
+    Optional<PageBody> body = bodies.of(id);
+    if (body.isPresent()) {
+      Transform3 frame = body.get().frame();
+      numbers("frame_m", of(frame.origin(), frame.x(), frame.y(), frame.z()));
+      json.writeFieldName("looks");
+      json.writeRawValue(body.get().meshes().stream().map(this::number).toList().toString());
+    }
+    json.writeEndObject();
+  }
+
+  private int number(LocalMesh mesh) {
+    return numbers.computeIfAbsent(mesh, m -> numbers.size());
+  }
+
+  private void looks(List<Line> lines) throws IOException {
+    json.writeArrayFieldStart("looks");
+    int next = 0;
+    for (Line line : lines) {
+      for (LocalMesh mesh :
+          bodies.of(line.identity().id()).map(PageBody::meshes).orElse(List.of())) {
+        if (numbers.getOrDefault(mesh, -1) == next) {
+          look(mesh);
+          next++;
+        }
+      }
+    }
+    json.writeEndArray();
+  }
+
+  private void look(LocalMesh mesh) throws IOException {
+    WeldedMesh welded = mesh.welded();
+    double[] points = new double[welded.grid().length];
+    for (int i = 0; i < points.length; i++) {
+      points[i] = welded.grid()[i] * mesh.scale();
+    }
+    StringBuilder corners = new StringBuilder("[");
+    for (int c : welded.corners()) {
+      corners.append(corners.length() > 1 ? "," : "").append(c);
+    }
+    StringBuilder exposed = new StringBuilder();
+    for (byte state : welded.states()) {
+      exposed.append(state == 0 ? '1' : '0');
+    }
+    json.writeStartObject();
+    numbers("points_m", points);
+    json.writeFieldName("triangles");
+    json.writeRawValue(corners.append(']').toString());
+    json.writeStringField("exposed", exposed.toString());
+    json.writeEndObject();
+  }
+
+  private static double[] of(Vec3... points) {
+    double[] all = new double[3 * points.length];
+    for (int i = 0; i < points.length; i++) {
+      all[3 * i] = points[i].x();
+      all[3 * i + 1] = points[i].y();
+      all[3 * i + 2] = points[i].z();
+    }
+    return all;
+  }
+
+  /** On one line, whatever the printer does with lists. */
+  private void numbers(String name, double[] values) throws IOException {
+    StringBuilder text = new StringBuilder(10 * values.length).append('[');
+    for (int i = 0; i < values.length; i++) {
+      double rounded = Math.rint(values[i] * PER_METRE) / PER_METRE;
+      text.append(i > 0 ? "," : "");
+      if (rounded == (long) rounded) {
+        text.append((long) rounded);
+      } else {
+        text.append(rounded);
+      }
+    }
+    json.writeFieldName(name);
+    json.writeRawValue(text.append(']').toString());
+  }
+}
