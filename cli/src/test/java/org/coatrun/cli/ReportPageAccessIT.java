@@ -27,6 +27,8 @@ class ReportPageAccessIT {
   private static final Set<String> CONTROLS =
       Set.of("button", "checkbox", "combobox", "searchbox", "slider", "tab", "image", "tabpanel");
 
+  private static final String BEAM = "G3-D4";
+
   @Test
   void theKeyboardReachesTheTableAndChooses(Browser browser) throws Exception {
     try (BrowserPage page = browser.page(1280, 900).open(DemoReport.demo().page(), "")) {
@@ -71,6 +73,65 @@ class ReportPageAccessIT {
       assertThat(page.evaluate("document.documentElement.scrollWidth").asInt())
           .isLessThanOrEqualTo(820);
     }
+  }
+
+  @Test
+  void aTapChoosesTheMemberThatItMeant(Browser browser) throws Exception {
+    try (BrowserPage page = tablet(browser)) {
+      onlyItsStorey(page);
+      double[] at = middleOf(page, BEAM);
+      String view = page.evaluate("coatrun.scene.viewpoint").asText();
+      page.tap(at[0], at[1], 5, -4);
+      assertThat(page.text("#detail h2")).startsWith(BEAM);
+      assertThat(page.evaluate("coatrun.scene.viewpoint").asText()).isEqualTo(view);
+      assertThat(page.complaints()).isEmpty();
+    }
+  }
+
+  @Test
+  void aFingerNeedNotHitAThinMemberExactly(Browser browser) throws Exception {
+    try (BrowserPage page = tablet(browser)) {
+      page.set("#surroundings", "off");
+      page.set("#search", DemoReport.demo().member(BEAM).path("guid").asText());
+      double[] at = middleOf(page, BEAM);
+      page.tap(at[0], at[1] - 60, 0, 0);
+      assertThat(page.text("#detail h2")).isEqualTo("Nothing chosen");
+      assertThat(page.evaluate("coatrun.scene.pick(" + at[0] + "," + (at[1] - 10) + ")").asInt())
+          .isEqualTo(-1);
+      page.tap(at[0], at[1] - 10, 0, 0);
+      assertThat(page.text("#detail h2")).startsWith(BEAM);
+    }
+  }
+
+  @Test
+  void aFingerThatMovesTurnsTheModelAndChoosesNothing(Browser browser) throws Exception {
+    try (BrowserPage page = tablet(browser)) {
+      double[] at = middleOf(page, BEAM);
+      String view = page.evaluate("coatrun.scene.viewpoint").asText();
+      page.tap(at[0], at[1], 60, 10);
+      assertThat(page.evaluate("coatrun.scene.viewpoint").asText()).isNotEqualTo(view);
+      assertThat(page.text("#detail h2")).isEqualTo("Nothing chosen");
+    }
+  }
+
+  private static BrowserPage tablet(Browser browser) throws Exception {
+    return browser.page(820, 1180).touched().open(DemoReport.demo().page(), "theme=light");
+  }
+
+  /** The beam's, so that no steel stands before it; deck and walls do, and are seen through. */
+  private static void onlyItsStorey(BrowserPage page) {
+    page.set("#only-storey", "true");
+    page.set("#storey", "4");
+  }
+
+  private static double[] middleOf(BrowserPage page, String mark) {
+    JsonNode at =
+        page.evaluate(
+            "(() => { document.querySelector('#view').scrollIntoView({block: 'center'}); return"
+                + " coatrun.scene.onScreen(coatrun.model.elements.findIndex(e => e.mark === '"
+                + mark
+                + "')); })()");
+    return new double[] {at.path(0).asDouble(), at.path(1).asDouble()};
   }
 
   @Test

@@ -89,6 +89,19 @@ class ReportPageIT {
   }
 
   @Test
+  void whatIsSeenThroughGivesWayToTheMemberBehindIt() {
+    page.set("#only-storey", "true");
+    page.set("#storey", "4");
+    page.set("#surroundings", "solid");
+    clickOn(demo.member(BEAM));
+    assertThat(page.evaluate("coatrun.model.last.kind").asText()).isEqualTo("wall");
+    page.evaluate("coatrun.model.choose(null)");
+    page.set("#surroundings", "through");
+    clickOn(demo.member(BEAM));
+    assertThat(page.text("#detail h2")).startsWith(BEAM);
+  }
+
+  @Test
   void eachColouringAndTheStoreySliderChangeThePicture() throws IOException {
     BufferedImage before = Views.of(page);
     for (String colouring : new String[] {"role", "frame", "exposed", "factor", "status"}) {

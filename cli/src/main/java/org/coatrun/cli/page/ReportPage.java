@@ -30,6 +30,7 @@ public final class ReportPage {
           "colour.js",
           "geometry.js",
           "shade.js",
+          "pick.js",
           "scene.js",
           "model.js",
           "state.js",

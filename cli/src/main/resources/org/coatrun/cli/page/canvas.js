@@ -1,14 +1,22 @@
 const TURN = { ArrowLeft: [0.1, 0], ArrowRight: [-0.1, 0], ArrowUp: [0, 0.1], ArrowDown: [0, -0.1] };
 const NEARER = { "+": 0.85, "=": 0.85, "-": 1.18 };
 
-/** Clicks and keys on the view. */
+/** How far a hand may slip and still mean the point that it went down on, in pixels. */
+const SLIP = { mouse: 4, finger: 12 };
+
+/** Clicks, taps and keys on the view. */
 export function wireCanvas(canvas, page) {
   let down = null;
-  // A second finger turns a tap into a pinch; a finger is less steady than a mouse.
-  canvas.addEventListener("pointerdown", (e) => { down = e.isPrimary ? [e.clientX, e.clientY] : null; });
+  // A second finger turns a tap into a pinch.
+  canvas.addEventListener("pointerdown", (e) => {
+    down = e.isPrimary && page.scene ? { x: e.clientX, y: e.clientY, from: page.scene.viewpoint } : null;
+  });
   canvas.addEventListener("pointerup", (e) => {
-    if (!page.scene || !down || Math.hypot(e.clientX - down[0], e.clientY - down[1]) > (e.pointerType === "mouse" ? 4 : 12)) return;
-    const n = page.scene.pick(e.clientX, e.clientY);
+    const slip = e.pointerType === "mouse" ? SLIP.mouse : SLIP.finger;
+    if (!down || Math.hypot(e.clientX - down.x, e.clientY - down.y) > slip) return;
+    // What slipped has turned the picture a little: what was meant is what stood there before.
+    if (page.scene.viewpoint !== down.from) page.scene.viewpoint = down.from;
+    const n = page.scene.pick(down.x, down.y, slip);
     page.model.choose(n < 0 ? null : page.model.elements[n], page.model.several || e.ctrlKey || e.metaKey || e.shiftKey);
   });
   canvas.addEventListener("keydown", (e) => {

@@ -3,7 +3,8 @@ import { OrbitControls } from "controls";
 import { rgb } from "./colour.js";
 import { afterBurst } from "./dom.js";
 import { edgesOfAll, plainBoxes } from "./geometry.js";
-import { EDGE_FRAGMENT, FRAGMENT, VERTEX } from "./shade.js";
+import { pickNear } from "./pick.js";
+import { codeOf, EDGE_FRAGMENT, FRAGMENT, VERTEX } from "./shade.js";
 
 /** From so many triangles on, boxes stand for members while the view moves. */
 const LIGHT_ABOVE = 150000;
@@ -24,7 +25,7 @@ export class Scene {
     this.paint = new Uint8Array(4 * this.side * this.side);
     this.palette = new THREE.DataTexture(this.paint, this.side, this.side, THREE.RGBAFormat);
     this.uniforms = {
-      palette: { value: this.palette }, side: { value: this.side }, selected: { value: -1 },
+      palette: { value: this.palette }, side: { value: this.side },
       cut: { value: new THREE.Vector4(0, 0, 0, 1) }, hatched: { value: false }, faces: { value: false },
       paper: { value: new THREE.Vector3(1, 1, 1) }, ink: { value: new THREE.Vector3(0, 0, 0) },
     };
@@ -107,7 +108,7 @@ export class Scene {
     for (let i = 0; 4 * i < this.paint.length; i++) {
       const p = of(i);
       if (p) this.paint.set(read(p.colour), 4 * i);
-      this.paint[4 * i + 3] = p ? 1 + 16 * p.hatch + (p.chosen ? 4 : 0) + (p.through ? 8 : 0) : 0;
+      this.paint[4 * i + 3] = p ? codeOf(p) : 0;
     }
     this.palette.needsUpdate = true;
     this.draw();
@@ -256,27 +257,16 @@ export class Scene {
     this.renderer.render(this.scene, this.camera);
   }
 
-  /** The element under a point of the canvas, or -1: boxes first, then triangles; obeys the cut. */
-  pick(clientX, clientY) {
-    const r = this.canvas.getBoundingClientRect();
-    const ray = new THREE.Raycaster();
-    ray.setFromCamera(new THREE.Vector2(((clientX - r.left) / r.width) * 2 - 1, 1 - ((clientY - r.top) / r.height) * 2), this.camera);
-    const cut = this.uniforms.cut.value;
-    const [a, b, c, hit] = [0, 1, 2, 3].map(() => new THREE.Vector3());
-    const corner = (v, i) => v.fromArray(this.position, 3 * this.index[i]);
-    const box = new THREE.Box3();
-    let best = Infinity, found = -1;
-    for (const part of this.parts) {
-      if (this.paint[4 * part.element + 3] === 0) continue;
-      box.min.fromArray(part.box, 0); box.max.fromArray(part.box, 3);
-      if (!ray.ray.intersectsBox(box)) continue;
-      for (let i = part.from; i < part.to; i += 3) {
-        if (!ray.ray.intersectTriangle(corner(a, i), corner(b, i + 1), corner(c, i + 2), false, hit)) continue;
-        const d = hit.distanceTo(ray.ray.origin);
-        if (d < best && cut.x * hit.x + cut.y * hit.y + cut.z * hit.z <= cut.w) { best = d; found = part.element; }
-      }
-    }
-    return found;
+  /** The element at a point of the window, or nearest to it within a reach in pixels; or -1. */
+  pick(clientX, clientY, reach = 0) {
+    this.camera.updateMatrixWorld(); // it may have turned since the last picture
+    const { left, top, width, height } = this.canvas.getBoundingClientRect();
+    const rayAt = (x, y) => {
+      const caster = new THREE.Raycaster();
+      caster.setFromCamera(new THREE.Vector2(((x - left) / width) * 2 - 1, 1 - ((y - top) / height) * 2), this.camera);
+      return caster.ray;
+    };
+    return pickNear(this, rayAt, clientX, clientY, reach);
   }
 }
 

@@ -1,3 +1,10 @@
+/** What stands in the fourth byte of an element's paint, 0 if it is hidden; its hatch is in the bits above. */
+const CHOSEN = 4, THROUGH = 8, HATCH = 16;
+
+export const codeOf = ({ hatch, chosen, through }) => 1 + HATCH * hatch + (chosen ? CHOSEN : 0) + (through ? THROUGH : 0);
+
+export const isThrough = (code) => ((code - 1) & THROUGH) !== 0 && ((code - 1) & CHOSEN) === 0;
+
 /** How elements are coloured: colour, hatch and visibility of each stand in a small texture. */
 export const VERTEX = `
 in float owner; in float state;

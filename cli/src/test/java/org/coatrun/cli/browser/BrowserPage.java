@@ -135,6 +135,23 @@ public final class BrowserPage implements AutoCloseable {
     }
   }
 
+  /** Makes the screen one that is touched. */
+  public BrowserPage touched() {
+    call("Emulation.setTouchEmulationEnabled", Map.of("enabled", true, "maxTouchPoints", 5));
+    return this;
+  }
+
+  /** A finger comes down, slips so far, and goes up. */
+  public void tap(double x, double y, double slipX, double slipY) {
+    touch("touchStart", List.of(Map.of("x", x, "y", y)));
+    touch("touchMove", List.of(Map.of("x", x + slipX, "y", y + slipY)));
+    touch("touchEnd", List.of());
+  }
+
+  private void touch(String type, List<Map<String, Double>> points) {
+    call("Input.dispatchTouchEvent", Map.of("type", type, "touchPoints", points));
+  }
+
   /** Sets a control as a person's hand would, events included. */
   public void set(String selector, String value) {
     evaluate(
