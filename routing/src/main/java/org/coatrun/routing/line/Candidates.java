@@ -39,7 +39,8 @@ record Candidates(List<MachineSpot> spots, List<Riser> risers) {
     for (MachineSpot s : request.spots()) {
       Optional<Vec2> at = sites.of(s.floor()).anchor(s.at());
       if (at.isPresent()) {
-        free.add(new MachineSpot(s.name(), s.floor(), at.get(), s.extraCost(), needs(request, s)));
+        double cost = s.extraCost() + new SpotFinder(request).service(s.at());
+        free.add(new MachineSpot(s.name(), s.floor(), at.get(), cost, needs(request, s)));
       } else {
         findings.add(leftOut("Machine spot " + s.name() + " was left out."));
       }
@@ -47,9 +48,10 @@ record Candidates(List<MachineSpot> spots, List<Riser> risers) {
     return List.copyOf(free);
   }
 
-  /** What the job file says it needs, and a place for the bags where there is none beside it. */
+  /** What it is said to need, what a spot that is found needs, and a place for the bags. */
   private static List<String> needs(LineRequest request, MachineSpot spot) {
     var needs = new ArrayList<>(spot.needs());
+    needs.addAll(new SpotFinder(request).needs(spot.floor(), spot.at()));
     if (!new MachineRoom(request, spot.floor()).beside(spot.at())) {
       needs.add(
           String.format(

@@ -91,14 +91,20 @@ final class SpotFinder {
   }
 
   private MachineSpot spot(String name, Vec2 at) {
+    int floor = request.machineFloor();
+    return new MachineSpot(name, floor, at, service(at), needs(floor, at));
+  }
+
+  /** What a machine at this place is away from, as far as known, and whether it stands dry. */
+  List<String> needs(int floor, Vec2 at) {
     var needs = new ArrayList<String>();
     request.site().power().ifPresent(p -> needs.add(need("power", at, p)));
     request.site().water().ifPresent(p -> needs.add(need("water", at, p)));
     nearestTruck(at).ifPresent(p -> needs.add(need("trucks", at, p)));
-    if (!underCover(at)) {
+    if (!underCover(floor, at)) {
       needs.add("no slab over it: a cover against the weather for machine and bags");
     }
-    return new MachineSpot(name, request.machineFloor(), at, service(at), needs);
+    return needs;
   }
 
   private static String need(String what, Vec2 at, Vec2 from) {
@@ -106,18 +112,17 @@ final class SpotFinder {
         Locale.ROOT, "%s %.0f ft away", what, Length.ofMetres(at.distance(from)).feet());
   }
 
-  private boolean underCover(Vec2 at) {
-    var floor = request.floors().get(request.machineFloor());
-    if (floor.cover().stream().anyMatch(r -> r.contains(at))) {
+  private boolean underCover(int floor, Vec2 at) {
+    if (request.floors().get(floor).cover().stream().anyMatch(r -> r.contains(at))) {
       return true;
     }
     return request.floors().stream()
-        .skip(request.machineFloor() + 1L)
+        .skip(floor + 1L)
         .anyMatch(f -> f.plate().stream().anyMatch(p -> p.contains(at)));
   }
 
   /** What haul and feeders cost at this place. */
-  private double service(Vec2 at) {
+  double service(Vec2 at) {
     double haul = request.costs().haulPerMetre() * nearestTruck(at).map(at::distance).orElse(0.0);
     double power = request.site().power().map(at::distance).orElse(0.0);
     double water = request.site().water().map(at::distance).orElse(0.0);

@@ -10,6 +10,7 @@ import org.coatrun.shared.line.Access;
 import org.coatrun.shared.line.FloorCheck;
 import org.coatrun.shared.line.FloorOutline;
 import org.coatrun.shared.line.Hardware;
+import org.coatrun.shared.line.LineCosts;
 import org.coatrun.shared.line.LineLimits;
 import org.coatrun.shared.line.LinePlan;
 import org.coatrun.shared.line.LineRequest;
@@ -117,19 +118,25 @@ class TradeLimitsTest {
   }
 
   @Test
-  void theWayFromTheTrucksToTheBagsIsTold() {
+  void theWayFromTrucksAndPowerIsToldAndCosted() {
     LineRequest request = steelAt(12);
     SiteFacts unknown = SiteFacts.unknown();
     var site =
         new SiteFacts(
             List.of(new Vec2(15, -5), new Vec2(90, 0)),
-            Optional.empty(),
+            Optional.of(new Vec2(45, 15)),
             Optional.empty(),
             unknown.roomLength(),
             unknown.roomWidth());
     LinePlan plan = LinePlanner.plan(request.withSite(site));
     // From (15, −5) to the machine at (15, 15): 20 m.
     assertThat(check(plan).notes()).contains("bags are carried 66 ft from the trucks");
+    // And to the power at (45, 15): 30 m.
+    MachineSpot machine = plan.machines().get(0);
+    LineCosts costs = request.costs();
+    assertThat(machine.needs()).contains("trucks 66 ft away", "power 98 ft away");
+    assertThat(machine.extraCost())
+        .isCloseTo(20 * costs.haulPerMetre() + 30 * costs.feederPerMetre(), within(1e-9));
   }
 
   /** A booster pump with a tank of 55 gal: eleven minutes at 5 gal/min. */
