@@ -29,7 +29,9 @@ record LineRun(TakeoffRun takeoff, LineResult line) {
               .amounts()
               .map(a -> LineWork.of(results.takeoff(), a.material()))
               .orElseGet(() -> LineWork.nominal(results.takeoff()));
-      LineResult line = LineResult.of(results.takeoff(), work, takeoff.job(), results.cautions());
+      LineResult line =
+          LineResult.of(
+              results.takeoff(), work, takeoff.job(), takeoff.units(), results.cautions());
       return new LineRun(takeoff.with(results.with(line.findings(), line.basis())), line);
     } finally {
       progress.done();

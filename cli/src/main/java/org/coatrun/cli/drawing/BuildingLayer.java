@@ -1,5 +1,7 @@
 package org.coatrun.cli.drawing;
 
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import org.coatrun.cli.drawing.paper.Box;
 import org.coatrun.cli.drawing.paper.Lettering;
@@ -33,6 +35,7 @@ final class BuildingLayer {
   }
 
   void draw(FloorOutline floor, List<KeepOut> keepOuts) {
+    floor.ground().forEach(this::ground);
     floor.plate().forEach(r -> outline(r, Pen.PLATE, 6, LegendItem.SLAB));
     floor.openings().forEach(this::opening);
     keepOuts.forEach(this::keepOut);
@@ -46,6 +49,7 @@ final class BuildingLayer {
         .map(o -> box(view.at(o.region().outline())))
         .filter(b -> Math.min(b.width(), b.height()) < SMALL)
         .forEach(b -> to.labels().keepOff(b));
+    floor.ground().forEach(this::groundName);
     for (SlabOpening o : floor.openings()) {
       if (!o.name().isBlank()) {
         name(o.region(), o.name());
@@ -54,6 +58,13 @@ final class BuildingLayer {
     for (KeepOut k : keepOuts) {
       name(k.region(), k.reason().isBlank() ? "keep-out" : "keep-out: " + k.reason());
     }
+  }
+
+  private void groundName(Region region) {
+    List<Vec2> ring = view.at(region.outline());
+    Vec2 west = Collections.min(ring, Comparator.comparingDouble(p -> p.x() + p.y()));
+    to.labels()
+        .near(west, 3, List.of("ground assumed,", "level with this floor"), Lettering.plain(2.2));
   }
 
   private void name(Region region, String text) {
@@ -69,6 +80,14 @@ final class BuildingLayer {
       to.labels().keepOffRing(ring, weight);
     }
     to.used(item);
+  }
+
+  /** Its outer edge; the slab's own edge is its inner one. */
+  private void ground(Region region) {
+    List<Vec2> ring = view.at(region.outline());
+    on.line(ring, true, Pen.GROUND);
+    to.labels().keepOffRing(ring, 2);
+    to.used(LegendItem.GROUND);
   }
 
   private void solid(Region region, Tone tone, LegendItem item) {

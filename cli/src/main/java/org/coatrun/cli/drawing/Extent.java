@@ -21,11 +21,14 @@ record Extent(double west, double south, double east, double north) {
         points.stream().mapToDouble(Vec2::y).max().orElseThrow());
   }
 
-  /** Slabs and walls of all floors, so that floors lie on the same place of each sheet. */
+  /**
+   * Slabs, walls and assumed ground of all floors, so that floors lie on the same place of each
+   * sheet.
+   */
   static Extent of(LineRequest request) {
     return of(
         request.floors().stream()
-            .flatMap(f -> List.of(f.plate(), f.walls(), f.columns()).stream())
+            .flatMap(f -> List.of(f.plate(), f.walls(), f.columns(), f.ground()).stream())
             .flatMap(List::stream)
             .map(Region::outline)
             .flatMap(List::stream)

@@ -16,6 +16,7 @@ enum LegendItem {
   COLUMN("column", solid(Tone.BLACK)),
   OPENING("opening, shaft or chase", crossed()),
   STAIR("stair or ramp", treads()),
+  GROUND("end of the level ground that is assumed", line(Pen.GROUND)),
   KEEP_OUT("keep-out of the job file", line(Pen.KEEP_OUT)),
   STEEL("steel overhead, sprayed from here", line(Pen.STEEL)),
   PIPE("standpipe", pipe()),

@@ -19,6 +19,7 @@ import org.coatrun.shared.line.Region;
 import org.coatrun.shared.line.Riser;
 import org.coatrun.shared.line.SiteFacts;
 import org.coatrun.shared.line.Utilities;
+import org.coatrun.shared.line.Wording;
 import org.coatrun.shared.line.WorkPiece;
 import org.coatrun.shared.rules.MixingWater;
 import org.coatrun.shared.shape.Vec2;
@@ -73,7 +74,8 @@ public final class JobLine {
         job.line().stock(),
         utilities(),
         job.site().positions(),
-        SEARCH);
+        SEARCH,
+        Wording.customary());
   }
 
   /** Where spots are looked for: the highest floor about the model's zero, else the lowest. */
@@ -178,7 +180,8 @@ public final class JobLine {
         job.power().at().map(this::local),
         job.water().at().map(this::local),
         longer,
-        shorter);
+        shorter,
+        job.site().ground());
   }
 
   private Utilities utilities() {

@@ -9,6 +9,8 @@ import org.coatrun.cli.report.TextTable;
 import org.coatrun.cli.report.UnitSystem;
 import org.coatrun.shared.line.FloorCheck;
 import org.coatrun.shared.line.FloorPlan;
+import org.coatrun.shared.line.Wording;
+import org.coatrun.shared.units.FlowRate;
 import org.coatrun.shared.units.Pressure;
 
 /** The engineer's check of each floor on the screen. */
@@ -92,7 +94,7 @@ public final class LiftScreen {
             "At the pump, " + pressureUnit(),
             "Booster",
             "Feeder drop",
-            "Air, cfm",
+            "Air",
             "Bags",
             "Fit in storage");
     for (FloorPlan f : result.plan().floors()) {
@@ -108,10 +110,7 @@ public final class LiftScreen {
           c.feederDrop().isPresent()
               ? String.format(Locale.ROOT, "%.1f %%", c.feederDrop().getAsDouble())
               : "not known",
-          String.format(
-              Locale.ROOT,
-              "%,.0f",
-              c.fans().stream().mapToDouble(a -> a.air().cubicFeetPerMinute()).sum()),
+          words().air(allAir(c)),
           Long.toString(bags.needed()),
           bags.room().isEmpty() ? "not stated" : bags.fit() ? "yes" : "no");
     }
@@ -131,10 +130,7 @@ public final class LiftScreen {
             show(job.water().atNozzle()),
             pressureUnit(),
             booster
-                ? String.format(
-                    Locale.ROOT,
-                    "; booster pump with a tank of %.0f gal",
-                    job.water().boosterTank().usGallons())
+                ? "; booster pump with a tank of " + words().water(job.water().boosterTank())
                 : ""));
     if (job.water().supplyPressure().isEmpty()) {
       out.println(
@@ -153,18 +149,24 @@ public final class LiftScreen {
             Locale.ROOT,
             "Air to be moved until cured, %.0f changes an hour:",
             result.request().utilities().airChanges()));
-    TextTable table = new TextTable(2, "Floor", "Room", "Air, cfm");
+    TextTable table = new TextTable(2, "Floor", "Room", "Air");
     for (FloorPlan f : result.plan().floors()) {
       List<FloorCheck.Fan> fans = f.check().map(FloorCheck::fans).orElse(List.of());
       for (FloorCheck.Fan fan : fans) {
-        table.row(
-            f.outline().storey(),
-            fan.space(),
-            String.format(Locale.ROOT, "%,.0f", fan.air().cubicFeetPerMinute()));
+        table.row(f.outline().storey(), fan.space(), words().air(fan.air()));
       }
     }
     table.print(out);
     out.println();
+  }
+
+  private static FlowRate allAir(FloorCheck check) {
+    return FlowRate.ofCubicMetresPerSecond(
+        check.fans().stream().mapToDouble(a -> a.air().cubicMetresPerSecond()).sum());
+  }
+
+  private Wording words() {
+    return result.request().wording();
   }
 
   private String pressureUnit() {

@@ -9,6 +9,8 @@ import org.coatrun.shared.line.LineLimits;
 import org.coatrun.shared.line.LineRequest;
 import org.coatrun.shared.line.Proof;
 import org.coatrun.shared.line.Utilities;
+import org.coatrun.shared.line.Wording;
+import org.coatrun.shared.units.Length;
 
 /** What the numbers of a line mean, and by which limits and rules it was planned. */
 final class LineBasis {
@@ -18,6 +20,7 @@ final class LineBasis {
   /** One rule a line, with the numbers that were used. */
   static List<String> of(LineResult result) {
     LineRequest request = result.request();
+    Wording words = request.wording();
     var lines = new ArrayList<String>();
     lines.add(
         "Floors are the level tops of slabs and decks gathered by height, less openings, walls of"
@@ -25,18 +28,23 @@ final class LineBasis {
             + " after the spraying.");
     lines.add(
         "Steel is sprayed from the highest floor under its underside, cut into places of work of"
-            + " about 20 ft.");
+            + " about "
+            + words.about(Length.ofFeet(20))
+            + ".");
     lines.add(
         "Board feet are those in place of the material bill, fill of flutes, attachments and sprayed"
-            + " deck included; without a job file, exposed steel at a nominal inch.");
-    limits(request.limits(), lines);
+            + " deck included; without a job file, exposed steel at a nominal "
+            + words.width(LineWork.NOMINAL)
+            + ".");
+    limits(request.limits(), words, lines);
+    ground(request, lines);
     lines.add(
         "Hose runs along the shortest way over the floor; slack and bends are added to it. Pipe"
             + " runs along walls and column lines.");
     lines.add(
         "Equivalent lengths follow two published rules that disagree: an indication, never a"
             + " proof.");
-    utilities(request.utilities(), lines);
+    utilities(request.utilities(), words, lines);
     lines.add("bags: at the theoretical yield, nothing lost; storage_bags: what the room holds.");
     lines.add(
         "Costs weigh machine, riser, outlet, pipe, hose, haul and loss of yield; they are estimates"
@@ -48,28 +56,42 @@ final class LineBasis {
     return List.copyOf(lines);
   }
 
-  private static void limits(LineLimits l, List<String> lines) {
+  private static void limits(LineLimits l, Wording words, List<String> lines) {
     lines.add(
         say(
-            "Limits: %.0f ft of flexible hose in all, whip of %.0f ft in it; standpipe over %.0f ft"
-                + " of rise or %d storeys, or where hose alone would be longer (common practice"
-                + " where the job file does not say otherwise).",
-            l.flexible().feet(), l.whip().feet(), l.hoseRise().feet(), l.hoseStoreys()));
+            "Limits: %s of flexible hose in all, whip of %s in it; standpipe over %s of rise or %d"
+                + " storeys, or where hose alone would be longer (common practice where the job"
+                + " file does not say otherwise).",
+            words.about(l.flexible()),
+            words.about(l.whip()),
+            words.length(l.hoseRise()),
+            l.hoseStoreys()));
     lines.add(
         say(
-            "Hose is laid %.0f %% longer than taut, bent to %.1f ft at least, and kept %.1f ft from"
-                + " walls, columns and edges.",
-            100 * l.slack(), l.bendRadius().feet(), l.margin().feet()));
+            "Hose is laid %.0f %% longer than taut, bent to %s at least, and kept %s from walls,"
+                + " columns and edges.",
+            100 * l.slack(), words.length(l.bendRadius()), words.length(l.margin())));
   }
 
-  private static void utilities(Utilities u, List<String> lines) {
+  private static void ground(LineRequest request, List<String> lines) {
+    if (request.floors().stream().anyMatch(f -> !f.ground().isEmpty())) {
+      lines.add(
+          "The model draws no ground with room for the machine: level ground "
+              + request.wording().about(request.site().ground())
+              + " wide was assumed around the slab of the machine's floor; keep-outs of the job file"
+              + " hold there.");
+    }
+  }
+
+  private static void utilities(Utilities u, Wording words, List<String> lines) {
     lines.add(
         say(
-            "Pressure at the pump: %.0f psi at the nozzle, 0.433 psi for each foot of lift, and"
-                + " friction of %.1f gal/min in %.2f in hose by Hazen-Williams, C %.0f.",
-            u.nozzle().psi(),
-            u.waterFlow().gallonsPerMinute(),
-            u.waterHose().inches(),
+            "Pressure at the pump: %s at the nozzle, %s of lift, and friction of %s in %s hose by"
+                + " Hazen-Williams, C %.0f.",
+            words.pressure(u.nozzle()),
+            words.us() ? "0.433 psi for each foot" : "9.8 kPa for each metre",
+            words.water(u.waterFlow()),
+            words.width(u.waterHose()),
             u.roughness()));
     lines.add(
         say(

@@ -94,6 +94,12 @@ final class LineColumns {
         Column.of("floor", s -> request.floors().get(s.spot().floor()).storey()),
         Column.of("x_m", s -> Rounded.plain(s.spot().at().x() + origin.x())),
         Column.of("y_m", s -> Rounded.plain(s.spot().at().y() + origin.y())),
+        Column.of(
+            "ground",
+            s ->
+                request.floors().get(s.spot().floor()).onAssumedGround(s.spot().at())
+                    ? "assumed"
+                    : "slab"),
         Column.of("cost", s -> Rounded.plain(s.cost())),
         Column.of("bound", s -> Rounded.plain(s.bound())),
         Column.of("places_not_reached", SpotComparison::uncovered),

@@ -99,6 +99,7 @@ final class LineJson {
       json.writeStringField("name", m.name());
       json.writeStringField("floor", storey(m.floor()));
       point("at", m.at());
+      json.writeBooleanField("assumed_ground", onGround(m));
       JsonRows.strings(json, "needs", m.needs());
       json.writeEndObject();
     }
@@ -130,6 +131,7 @@ final class LineJson {
       json.writeStartObject();
       JsonRows.fields(json, FloorColumns.of(result), f);
       regions("plate", f.outline().plate());
+      regions("assumed_ground", f.outline().ground());
       regions("free", f.free());
       json.writeEndObject();
     }
@@ -202,6 +204,10 @@ final class LineJson {
     json.writeObject(Rounded.plain(p.x() + origin.x()));
     json.writeObject(Rounded.plain(p.y() + origin.y()));
     json.writeEndArray();
+  }
+
+  private boolean onGround(MachineSpot m) {
+    return plan.floors().get(m.floor()).outline().onAssumedGround(m.at());
   }
 
   private String storey(int floor) {

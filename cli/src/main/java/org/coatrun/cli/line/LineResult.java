@@ -3,6 +3,7 @@ package org.coatrun.cli.line;
 import java.util.ArrayList;
 import java.util.List;
 import org.coatrun.cli.console.CommandFailure;
+import org.coatrun.cli.report.UnitSystem;
 import org.coatrun.geometry.floor.FloorCutter;
 import org.coatrun.geometry.floor.FloorOptions;
 import org.coatrun.geometry.floor.Floors;
@@ -12,7 +13,10 @@ import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.job.Job;
 import org.coatrun.shared.line.LinePlan;
 import org.coatrun.shared.line.LineRequest;
+import org.coatrun.shared.line.Wording;
 import org.coatrun.shared.model.Building;
+import org.coatrun.shared.shape.Vec2;
+import org.coatrun.shared.shape.Vec3;
 
 /**
  * A line as worked out for a building.
@@ -43,19 +47,25 @@ public record LineResult(
   /**
    * Cuts the floors, gathers the work and plans the line.
    *
+   * @param units of its sentences
    * @throws CommandFailure where the job file does not fit the building
    */
-  public static LineResult of(Takeoff takeoff, LineWork work, Job job, List<String> cautions)
+  public static LineResult of(
+      Takeoff takeoff, LineWork work, Job job, UnitSystem units, List<String> cautions)
       throws CommandFailure {
     Building building = takeoff.building();
+    Vec3 origin = building.origin();
+    Wording words = new Wording(units == UnitSystem.US, new Vec2(origin.x(), origin.y()));
     Floors floors =
-        FloorCutter.cut(building, takeoff.surfaces().extents().values(), FloorOptions.defaults());
-    LineRequest request = JobLine.request(job, building.origin(), floors.floors(), work.pieces());
+        FloorCutter.cut(
+            building, takeoff.surfaces().extents().values(), FloorOptions.defaults(), words);
+    LineRequest request =
+        JobLine.request(job, origin, floors.floors(), work.pieces()).withWording(words);
     LinePlanner planner = LinePlanner.of(request);
     LinePlan plan = planner.plan();
     var findings = new ArrayList<Finding>(floors.findings());
-    findings.addAll(work.findings());
+    findings.addAll(work.findings(words));
     findings.addAll(plan.findings());
-    return new LineResult(building, job, request, planner, plan, findings, cautions);
+    return new LineResult(building, job, planner.request(), planner, plan, findings, cautions);
   }
 }

@@ -45,14 +45,13 @@ public final class LineScreen {
     for (MachineSpot m : plan.machines()) {
       out.println(
           Plain.text(
-              String.format(
-                  Locale.ROOT,
-                  "Machine %s on %s at x %.2f m, y %.2f m%s",
-                  m.name(),
-                  storey(m.floor()),
-                  m.at().x() + result.building().origin().x(),
-                  m.at().y() + result.building().origin().y(),
-                  m.needs().isEmpty() ? "" : ": " + String.join("; ", m.needs()))));
+              "Machine "
+                  + m.name()
+                  + " on "
+                  + storey(m.floor())
+                  + " at "
+                  + result.request().wording().place(m.at())
+                  + (m.needs().isEmpty() ? "" : ": " + String.join("; ", m.needs()))));
     }
     for (RiserUse r : plan.risers()) {
       out.println(

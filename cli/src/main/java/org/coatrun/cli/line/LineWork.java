@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -14,6 +13,7 @@ import org.coatrun.shared.estimate.MemberLine;
 import org.coatrun.shared.estimate.Takeoff;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.finding.LineFinding;
+import org.coatrun.shared.line.Wording;
 import org.coatrun.shared.line.WorkPiece;
 import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.model.Identity;
@@ -30,16 +30,15 @@ import org.coatrun.shared.units.Volume;
  * makes no piece.
  *
  * @param pieces in the order of the takeoff, members before decks
- * @param findings what was assumed
+ * @param nominal how many of them are planned at a nominal thickness
  */
-public record LineWork(List<WorkPiece> pieces, List<Finding> findings) {
+public record LineWork(List<WorkPiece> pieces, int nominal) {
 
   /** Without a job: the nominal thickness (our own choice; only ratios of volumes matter then). */
   static final Length NOMINAL = Length.ofInches(1);
 
   public LineWork {
     pieces = List.copyOf(pieces);
-    findings = List.copyOf(findings);
   }
 
   /** Work of a takeoff without a job: every member that counts, no deck. */
@@ -60,6 +59,16 @@ public record LineWork(List<WorkPiece> pieces, List<Finding> findings) {
     bill.withoutThickness()
         .forEach(line -> gatherer.nominal(line.item().id(), line.item().exposed()));
     return gatherer.gather(takeoff);
+  }
+
+  /** What was assumed. */
+  List<Finding> findings(Wording words) {
+    if (nominal == 0) {
+      return List.of();
+    }
+    String many = nominal + " of " + pieces.size();
+    String sentence = many + " pieces of work are planned at " + words.width(NOMINAL) + ".";
+    return List.of(Finding.of(LineFinding.NOMINAL_THICKNESS, sentence));
   }
 
   private static final class Gatherer {
@@ -88,7 +97,7 @@ public record LineWork(List<WorkPiece> pieces, List<Finding> findings) {
       for (DeckLine line : takeoff.decks()) {
         pieces.addAll(strips(takeoff, line));
       }
-      return new LineWork(pieces, findings());
+      return new LineWork(pieces, nominal.size());
     }
 
     private Optional<WorkPiece> piece(Takeoff takeoff, MemberLine line) {
@@ -120,21 +129,6 @@ public record LineWork(List<WorkPiece> pieces, List<Finding> findings) {
               .extent(who.id())
               .map(e -> DeckStrips.of(called(who), who.guid(), e, coating))
               .orElse(List.of());
-    }
-
-    private List<Finding> findings() {
-      if (nominal.isEmpty()) {
-        return List.of();
-      }
-      return List.of(
-          Finding.of(
-              LineFinding.NOMINAL_THICKNESS,
-              String.format(
-                  Locale.ROOT,
-                  "%d of %d pieces of work are planned at %.0f in.",
-                  nominal.size(),
-                  pieces.size(),
-                  NOMINAL.inches())));
     }
   }
 

@@ -13,6 +13,7 @@ import org.coatrun.cli.line.LineWork;
 import org.coatrun.cli.output.OutputFolder;
 import org.coatrun.cli.report.Results;
 import org.coatrun.cli.report.TakeoffFiles;
+import org.coatrun.cli.report.UnitSystem;
 import org.coatrun.geometry.surface.Progress;
 import org.coatrun.geometry.surface.SurfaceOptions;
 import org.coatrun.geometry.surface.SurfaceTakeoff;
@@ -83,7 +84,8 @@ public class Parts {
 
   @Benchmark
   public LineResult siting() throws CommandFailure {
-    return LineResult.of(takeoff, LineWork.nominal(takeoff), Job.defaults(), List.of());
+    return LineResult.of(
+        takeoff, LineWork.nominal(takeoff), Job.defaults(), UnitSystem.SI, List.of());
   }
 
   @Benchmark

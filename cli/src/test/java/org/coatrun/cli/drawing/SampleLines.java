@@ -66,7 +66,8 @@ final class SampleLines {
             Optional.of(new Vec2(2, 2)),
             Optional.of(new Vec2(110, -2)),
             Length.ofFeet(20),
-            Length.ofFeet(20));
+            Length.ofFeet(20),
+            Length.ZERO);
     return LineRequest.of(List.of(floor), work).withSite(site);
   }
 
@@ -85,7 +86,8 @@ final class SampleLines {
             Optional.of(new Vec2(34, 1)),
             Optional.empty(),
             Length.ofFeet(20),
-            Length.ofFeet(20));
+            Length.ofFeet(20),
+            Length.ZERO);
     var keepOut = new KeepOut("Level 2", "switchgear", Region.rectangle(27, 13, 33, 19));
     var spot = new MachineSpot("loading dock", 0, new Vec2(8, 5), 0, List.of());
     return new LineRequest(
@@ -103,7 +105,8 @@ final class SampleLines {
         r.stock(),
         r.utilities(),
         1,
-        3000);
+        3000,
+        r.wording());
   }
 
   private static FloorOutline officeFloor(int f) {

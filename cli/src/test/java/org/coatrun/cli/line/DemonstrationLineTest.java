@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import org.coatrun.cli.console.CommandFailure;
+import org.coatrun.cli.report.UnitSystem;
 import org.coatrun.geometry.surface.SurfaceOptions;
 import org.coatrun.geometry.surface.SurfaceTakeoff;
 import org.coatrun.ifcimport.read.IfcImport;
@@ -60,7 +61,7 @@ class DemonstrationLineTest {
   }
 
   private static LineResult plan(String yaml) throws CommandFailure {
-    return LineResult.of(takeoff, work, Job.parse("job.yaml", yaml), List.of());
+    return LineResult.of(takeoff, work, Job.parse("job.yaml", yaml), UnitSystem.US, List.of());
   }
 
   /**

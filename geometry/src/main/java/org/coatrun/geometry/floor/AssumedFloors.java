@@ -3,12 +3,14 @@ package org.coatrun.geometry.floor;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.coatrun.shared.line.Wording;
 import org.coatrun.shared.model.Storey;
 import org.coatrun.shared.shape.Vec3;
 import org.coatrun.shared.surface.Extent;
+import org.coatrun.shared.units.Area;
+import org.coatrun.shared.units.Length;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -146,12 +148,12 @@ final class AssumedFloors {
   }
 
   /** What to say of an assumed floor. */
-  static String sentence(String storey, Level level) {
-    return String.format(
-        Locale.ROOT,
-        "%s: no slab is drawn at %.2f m; a floor of %.0f m2 was assumed there.",
-        storey,
-        level.z(),
-        level.region().getArea());
+  static String sentence(String storey, Level level, Wording words) {
+    return storey
+        + ": no slab is drawn at "
+        + words.length(Length.ofMetres(level.z()))
+        + "; a floor of "
+        + words.area(Area.ofSquareMetres(level.region().getArea()))
+        + " was assumed there.";
   }
 }

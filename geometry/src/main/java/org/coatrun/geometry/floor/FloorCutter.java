@@ -10,6 +10,7 @@ import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.finding.LineFinding;
 import org.coatrun.shared.line.FloorOutline;
 import org.coatrun.shared.line.Region;
+import org.coatrun.shared.line.Wording;
 import org.coatrun.shared.model.Building;
 import org.coatrun.shared.surface.Extent;
 import org.coatrun.shared.units.Length;
@@ -28,12 +29,15 @@ public final class FloorCutter {
 
   private final Building building;
   private final FloorOptions options;
+  private final Wording words;
   private final SteelIndex steel;
   private final Cuts cuts;
   private final List<Finding> findings = new ArrayList<>();
   private final Map<Double, List<Region>> covers = new HashMap<>();
 
-  private FloorCutter(Building building, Collection<Extent> steel, FloorOptions options) {
+  private FloorCutter(
+      Building building, Collection<Extent> steel, FloorOptions options, Wording words) {
+    this.words = words;
     this.building = building;
     this.options = options;
     this.steel = new SteelIndex(steel);
@@ -46,7 +50,13 @@ public final class FloorCutter {
    * @param steel where the steel is; only floors under steel, and the lowest, are of use
    */
   public static Floors cut(Building building, Collection<Extent> steel, FloorOptions options) {
-    return new FloorCutter(building, steel, options).cut(steel);
+    return cut(building, steel, options, Wording.metric());
+  }
+
+  /** The same, its findings worded so. */
+  public static Floors cut(
+      Building building, Collection<Extent> steel, FloorOptions options, Wording words) {
+    return new FloorCutter(building, steel, options, words).cut(steel);
   }
 
   private Floors cut(Collection<Extent> extents) {
@@ -85,7 +95,8 @@ public final class FloorCutter {
         Plan.regions(obstacles.columns(z, plate), 1e-4),
         voids.of(level, plate, filled),
         rooms.on(z, plate),
-        cover(level, all));
+        cover(level, all),
+        List.of());
   }
 
   /** What lies over a floor, roofs and bare deck among them. */
@@ -103,7 +114,8 @@ public final class FloorCutter {
 
   private void sayAssumed(String name, Level level) {
     if (level.isAssumed()) {
-      findings.add(Finding.of(LineFinding.ASSUMED_FLOOR, AssumedFloors.sentence(name, level)));
+      findings.add(
+          Finding.of(LineFinding.ASSUMED_FLOOR, AssumedFloors.sentence(name, level, words)));
     } else if (level.tops().stream().anyMatch(t -> t.kind() == Top.Kind.BARE_DECK)) {
       findings.add(
           Finding.of(

@@ -20,8 +20,8 @@ import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.precision.GeometryPrecisionReducer;
 
 /**
- * The part of a floor where a person and a hose can go: the slab less openings, walls, columns and
- * keep-outs, all kept clear of by a margin.
+ * The part of a floor where a person and a hose can go: slab and assumed ground less openings,
+ * walls, columns and keep-outs, all kept clear of by a margin.
  *
  * <p>Every corner lies on whole tenths of a millimetre. A gap not wider than twice the margin plus
  * 2 mm is closed. Pieces under half a square metre are left out. The area may be empty.
@@ -54,11 +54,22 @@ public final class FreeArea {
 
   /** Cuts the free area out of a floor, with {@code margin} kept to all that is not free. */
   public static FreeArea of(FloorOutline floor, Collection<Region> keepOuts, Length margin) {
+    var all = new ArrayList<>(floor.plate());
+    all.addAll(floor.ground());
+    return of(all, blocked(floor, keepOuts), margin);
+  }
+
+  /** The same of the assumed ground beside the floor alone. */
+  public static FreeArea ofGround(FloorOutline floor, Collection<Region> keepOuts, Length margin) {
+    return of(floor.ground(), blocked(floor, keepOuts), margin);
+  }
+
+  private static Collection<Region> blocked(FloorOutline floor, Collection<Region> keepOuts) {
     var blocked = new ArrayList<>(floor.walls());
     blocked.addAll(floor.columns());
     floor.openings().stream().map(SlabOpening::region).forEach(blocked::add);
     blocked.addAll(keepOuts);
-    return of(floor.plate(), blocked, margin);
+    return blocked;
   }
 
   /** The plate less all that is blocked, with {@code margin} kept to both. */

@@ -2,7 +2,6 @@ package org.coatrun.routing.line;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -54,11 +53,9 @@ record Candidates(List<MachineSpot> spots, List<Riser> risers) {
     needs.addAll(new SpotFinder(request).needs(spot.floor(), spot.at()));
     if (!new MachineRoom(request, spot.floor()).beside(spot.at())) {
       needs.add(
-          String.format(
-              Locale.ROOT,
-              "no clear floor of %.0f by %.0f ft beside it: a dry place for the bags within reach",
-              request.site().roomLength().feet(),
-              request.site().roomWidth().feet()));
+          "no clear floor of "
+              + request.wording().sides(request.site().roomLength(), request.site().roomWidth())
+              + " beside it: a dry place for the bags within reach");
     }
     return needs;
   }
@@ -69,7 +66,7 @@ record Candidates(List<MachineSpot> spots, List<Riser> risers) {
       if (joinsFloors(r, sites)) {
         risers.add(r);
       } else {
-        String gap = String.format(Locale.ROOT, "%.0f ft", request.limits().riserGap().feet());
+        String gap = request.wording().about(request.limits().riserGap());
         findings.add(
             leftOut(
                 "Riser "

@@ -38,11 +38,7 @@ final class Findings {
     for (WorkPiece p : work.groundless()) {
       String name = p.mark().isEmpty() ? p.guid() : p.mark();
       String sentence =
-          String.format(
-              Locale.ROOT,
-              "%s: %.0f board feet without a floor under it.",
-              name,
-              p.coating().boardFeet());
+          name + ": " + request.wording().coating(p.coating()) + " without a floor under it.";
       to.add(new Finding(LineFinding.NO_FLOOR_UNDER, "", 0, 0, p.guid(), sentence));
     }
     for (int c = 0; c < cells.size(); c++) {
@@ -55,21 +51,16 @@ final class Findings {
     }
   }
 
-  static void addChecks(List<FloorPlan> floors, double feederPercent, List<Finding> to) {
+  static void addChecks(LineRequest request, List<FloorPlan> floors, List<Finding> to) {
     for (FloorPlan floor : floors) {
-      floor.check().ifPresent(c -> addCheck(floor.outline().storey(), c, feederPercent, to));
+      floor.check().ifPresent(c -> addCheck(request, floor.outline().storey(), c, to));
     }
   }
 
   private static void addCell(
       LineRequest request, WorkCell cell, RouteResult route, List<Finding> to) {
     String where =
-        String.format(
-            Locale.ROOT,
-            "%s at x %.1f ft, y %.1f ft",
-            request.floors().get(cell.floor()).storey(),
-            cell.at().x() / 0.3048,
-            cell.at().y() / 0.3048);
+        request.floors().get(cell.floor()).storey() + " at " + request.wording().place(cell.at());
     if (route instanceof NoRoute none) {
       to.add(say(LineFinding.OUT_OF_LINE, "%s: %s.", where, none.sentence()));
     }
@@ -77,14 +68,14 @@ final class Findings {
       to.add(
           say(
               LineFinding.NEEDS_SCAFFOLD,
-              "%s: steel up to %.0f ft over the floor.",
+              "%s: steel up to %s over the floor.",
               where,
-              cell.highest().feet()));
+              request.wording().about(cell.highest())));
     }
   }
 
   private static void addCheck(
-      String storey, FloorCheck check, double feederPercent, List<Finding> to) {
+      LineRequest request, String storey, FloorCheck check, List<Finding> to) {
     for (String note : check.notes()) {
       if (note.startsWith("equivalent")) {
         to.add(say(LineFinding.OVER_RATING, "%s: %s.", storey, note));
@@ -94,15 +85,15 @@ final class Findings {
       to.add(
           say(
               LineFinding.BOOSTER_NEEDED,
-              "%s: %.0f psi needed at the pump.",
+              "%s: %s needed at the pump.",
               storey,
-              check.waterAtPump().psi()));
+              request.wording().pressure(check.waterAtPump())));
     }
     check
         .feederDrop()
         .ifPresent(
             d -> {
-              if (d > feederPercent) {
+              if (d > request.utilities().feederPercent()) {
                 to.add(say(LineFinding.FEEDER_DROP, "%s: %.1f %%.", storey, d));
               }
             });

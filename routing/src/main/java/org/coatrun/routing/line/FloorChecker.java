@@ -3,7 +3,6 @@ package org.coatrun.routing.line;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -62,7 +61,7 @@ final class FloorChecker {
   private List<String> standpipe(Length rise, int storeys, OptionalDouble byHose) {
     var reasons = new ArrayList<String>();
     if (!request.limits().hoseMayRise(rise, 0)) {
-      reasons.add(feet("the rise of %.1f ft is over %.1f ft", rise, request.limits().hoseRise()));
+      reasons.add(say("the rise of %s is over %s", rise, request.limits().hoseRise()));
     }
     if (storeys > request.limits().hoseStoreys()) {
       reasons.add(storeys + " storeys are more than " + request.limits().hoseStoreys());
@@ -71,16 +70,14 @@ final class FloorChecker {
       Length hose = Length.ofMetres(byHose.getAsDouble());
       if (!request.limits().flexibleAllowed(hose)) {
         reasons.add(
-            feet(
-                "by hose alone the line would be %.1f ft, over %.1f ft",
-                hose, request.limits().flexible()));
+            say("by hose alone the line would be %s, over %s", hose, request.limits().flexible()));
       }
     }
     return reasons;
   }
 
-  private static String feet(String sentence, Length a, Length b) {
-    return String.format(Locale.ROOT, sentence, a.feet(), b.feet());
+  private String say(String sentence, Length a, Length b) {
+    return String.format(sentence, request.wording().length(a), request.wording().length(b));
   }
 
   private static Length most(List<Route> routes, Function<Route, Length> of) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.coatrun.shared.line.EquivalentLength;
 import org.coatrun.shared.line.LineRequest;
 import org.coatrun.shared.line.MachineSpot;
+import org.coatrun.shared.line.Wording;
 import org.coatrun.shared.rules.WaterLine;
 import org.coatrun.shared.units.Length;
 import org.coatrun.shared.units.Pressure;
@@ -39,12 +40,11 @@ final class FloorNotes {
     Optional<Length> rated = request.limits().machineEquivalent();
     if (rated.isPresent() && rated.get().compareTo(longest.quick()) < 0) {
       notes.add(
-          String.format(
-              Locale.ROOT,
-              "equivalent length %.0f ft by the quick rule is over the machine's %.0f ft: an"
-                  + " indication",
-              longest.quick().feet(),
-              rated.get().feet()));
+          "equivalent length "
+              + words().about(longest.quick())
+              + " by the quick rule is over the machine's "
+              + words().about(rated.get())
+              + ": an indication");
     }
     if (rise.metres() < 0) {
       notes.add("the work lies below the machine: material falls in the line");
@@ -60,16 +60,22 @@ final class FloorNotes {
     request.site().truckAccess().stream()
         .map(t -> Length.ofMetres(t.distance(spot.at())))
         .min(Comparator.naturalOrder())
-        .map(l -> String.format(Locale.ROOT, "bags are carried %.0f ft from the trucks", l.feet()))
+        .map(l -> "bags are carried " + words().about(l) + " from the trucks")
         .ifPresent(notes::add);
   }
 
   /** The tank bridges a supply that falls short for a while. */
   private String booster() {
     double flow = request.utilities().waterFlow().gallonsPerMinute();
-    double tank = WaterLine.BOOSTER_TANK.usGallons();
-    String lasts = flow > 0 ? String.format(Locale.ROOT, ", %.0f min of water", tank / flow) : "";
-    return String.format(
-        Locale.ROOT, "booster pump with a tank of %.0f gal (common practice)%s", tank, lasts);
+    double minutes = WaterLine.BOOSTER_TANK.usGallons() / flow;
+    String lasts = flow > 0 ? String.format(Locale.ROOT, ", %.0f min of water", minutes) : "";
+    return "booster pump with a tank of "
+        + words().water(WaterLine.BOOSTER_TANK)
+        + " (common practice)"
+        + lasts;
+  }
+
+  private Wording words() {
+    return request.wording();
   }
 }

@@ -28,13 +28,16 @@ public final class LinePlanner {
 
   private static final int COMPARED = 5;
 
+  private final LineRequest request;
   private final PlanAssembly assembly;
   private final CoverResult best;
   private final List<Comparison.Compared> compared;
 
-  private LinePlanner(LineRequest request) {
+  private LinePlanner(LineRequest asked) {
+    request = GroundBeside.assumed(asked);
     var sites = new Sites(request);
     var findings = new ArrayList<Finding>();
+    GroundBeside.finding(request).ifPresent(findings::add);
     Candidates candidates = Candidates.of(request, sites, findings);
     WorkPlan work = gather(request, sites);
     var model =
@@ -55,6 +58,11 @@ public final class LinePlanner {
   /** The plan for a request; what cannot be reached is in it with the reason. */
   public static LinePlan plan(LineRequest request) {
     return of(request).plan();
+  }
+
+  /** The request as planned: with ground beside the building where some had to be assumed. */
+  public LineRequest request() {
+    return request;
   }
 
   /** The best plan. */

@@ -3,7 +3,6 @@ package org.coatrun.routing.line;
 import java.util.List;
 import org.coatrun.routing.floor.FreeArea;
 import org.coatrun.shared.line.FloorOutline;
-import org.coatrun.shared.line.KeepOut;
 import org.coatrun.shared.line.LineRequest;
 import org.coatrun.shared.line.Region;
 import org.coatrun.shared.shape.Vec2;
@@ -22,23 +21,29 @@ final class MachineRoom {
 
   MachineRoom(LineRequest request, int index) {
     floor = request.floors().get(index);
-    keepOuts =
-        request.keepOuts().stream()
-            .filter(k -> k.storey().equals(floor.storey()))
-            .map(KeepOut::region)
-            .toList();
+    keepOuts = request.keepOutsOf(floor);
     longer = request.site().roomLength();
     shorter = request.site().roomWidth();
   }
 
-  /** Middles around which there is room for a square of the shorter side. */
+  /**
+   * Middles around which there is room for a square of the shorter side; on the assumed ground
+   * alone, where there is any.
+   */
   FreeArea narrow() {
-    return FreeArea.of(floor, keepOuts, shorter.times(0.5));
+    return toStand(shorter.times(0.5));
   }
 
-  /** All that is free, nothing kept clear of. */
+  /** All that is free to stand on, nothing kept clear of. */
   FreeArea all() {
-    return FreeArea.of(floor, keepOuts, Length.ZERO);
+    return toStand(Length.ZERO);
+  }
+
+  /** No machine stands half on the edge of a slab. */
+  private FreeArea toStand(Length margin) {
+    return floor.ground().isEmpty()
+        ? FreeArea.of(floor, keepOuts, margin)
+        : FreeArea.ofGround(floor, keepOuts, margin);
   }
 
   /** Whether the rectangle fits along x or along y around a middle. */
@@ -51,6 +56,7 @@ final class MachineRoom {
 
   /** Whether a point lies in or beside a clear square of the shorter side. */
   boolean beside(Vec2 at) {
-    return narrow().nearest(at, shorter.times(0.5 * Math.sqrt(2))).isPresent();
+    Length half = shorter.times(0.5);
+    return FreeArea.of(floor, keepOuts, half).nearest(at, half.times(Math.sqrt(2))).isPresent();
   }
 }

@@ -1,12 +1,12 @@
 package org.coatrun.routing.line;
 
 import java.util.List;
-import java.util.Locale;
 import org.coatrun.routing.network.Target;
 import org.coatrun.shared.line.LineRequest;
 import org.coatrun.shared.line.MachineSpot;
 import org.coatrun.shared.line.NoRoute;
 import org.coatrun.shared.line.Riser;
+import org.coatrun.shared.line.Wording;
 import org.coatrun.shared.line.WorkCell;
 import org.coatrun.shared.units.Length;
 
@@ -84,13 +84,18 @@ final class Misses {
     return new NoRoute(
         NoRoute.Limit.FLEXIBLE_HOSE,
         over,
-        String.format(
-            Locale.ROOT,
-            "the nearest line, by %s, takes %.0f ft of flexible hose, %.1f ft over %.0f ft",
-            by,
-            Length.ofMetres(metres).feet(),
-            over.feet(),
-            request.limits().flexible().feet()));
+        "the nearest line, by "
+            + by
+            + ", takes "
+            + words().about(Length.ofMetres(metres))
+            + " of flexible hose, "
+            + words().length(over)
+            + " over "
+            + words().about(request.limits().flexible()));
+  }
+
+  private Wording words() {
+    return request.wording();
   }
 
   private static NoRoute closed() {
@@ -115,11 +120,11 @@ final class Misses {
         return new NoRoute(
             NoRoute.Limit.MACHINE_LIFT,
             rise.minus(rated),
-            String.format(
-                Locale.ROOT,
-                "the rise of %.0f ft is %.1f ft over what the machine is rated for",
-                rise.feet(),
-                rise.minus(rated).feet()));
+            "the rise of "
+                + words().about(rise)
+                + " is "
+                + words().length(rise.minus(rated))
+                + " over what the machine is rated for");
       }
     }
     return new NoRoute(

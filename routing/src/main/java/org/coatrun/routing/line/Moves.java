@@ -3,22 +3,23 @@ package org.coatrun.routing.line;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.coatrun.shared.line.FloorOutline;
+import org.coatrun.shared.line.LineRequest;
 import org.coatrun.shared.line.Move;
 import org.coatrun.shared.line.SetUp;
+import org.coatrun.shared.line.Wording;
 
 /** The steps of the work, in order, one sentence each. */
 final class Moves {
 
-  private final List<FloorOutline> floors;
+  private final LineRequest request;
   private final List<Move> moves = new ArrayList<>();
 
-  private Moves(List<FloorOutline> floors) {
-    this.floors = floors;
+  private Moves(LineRequest request) {
+    this.request = request;
   }
 
-  static List<Move> of(List<FloorOutline> floors, List<SetUp> setUps) {
-    var all = new Moves(floors);
+  static List<Move> of(LineRequest request, List<SetUp> setUps) {
+    var all = new Moves(request);
     SetUp before = null;
     for (SetUp s : setUps) {
       all.add(before, s);
@@ -36,27 +37,21 @@ final class Moves {
     if (!sameLine && s.riser().isPresent()) {
       add(Move.Kind.RAISE_RISER, "Raise the line at " + s.riser().get() + ".");
     }
-    String floor = floors.get(s.floor()).storey();
+    String floor = request.floors().get(s.floor()).storey();
+    Wording words = request.wording();
     add(
         Move.Kind.SET_OUTLET,
-        String.format(
-            Locale.ROOT,
-            "%s: set outlet %d at x %.1f ft, y %.1f ft.",
-            floor,
-            s.number(),
-            s.outlet().x() / 0.3048,
-            s.outlet().y() / 0.3048));
+        floor + ": set outlet " + s.number() + " at " + words.place(s.outlet()) + ".");
     add(
         Move.Kind.SPRAY,
         String.format(
             Locale.ROOT,
-            "%s: spray %.0f board feet in %d places from outlet %d, the farthest first, with up to"
-                + " %.0f ft of hose.",
+            "%s: spray %s in %d places from outlet %d, the farthest first, with up to %s of hose.",
             floor,
-            s.coating().boardFeet(),
+            words.coating(s.coating()),
             s.cells().size(),
             s.number(),
-            s.hose().feet()));
+            words.about(s.hose())));
   }
 
   private void add(Move.Kind kind, String sentence) {

@@ -60,7 +60,7 @@ final class PlanAssembly {
     List<SetUp> order = setUps.inOrder(assigned);
     Findings.add(request, cells, routes, work, sites, result, candidates.spots(), findings);
     List<FloorPlan> floors = floors(order, assigned, found);
-    Findings.addChecks(floors, request.utilities().feederPercent(), findings);
+    Findings.addChecks(request, floors, findings);
     return new LinePlan(
         used.stream().map(candidates.spots()::get).toList(),
         reading.risers(assigned),
@@ -71,7 +71,7 @@ final class PlanAssembly {
         candidates.risers(),
         work.groundless(),
         new JobHardware(model, setUps, assigned, found).of(order),
-        Moves.of(request.floors(), order),
+        Moves.of(request, order),
         proof(result),
         findings.stream().sorted().toList());
   }

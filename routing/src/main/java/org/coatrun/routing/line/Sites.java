@@ -3,7 +3,6 @@ package org.coatrun.routing.line;
 import java.util.ArrayList;
 import java.util.List;
 import org.coatrun.shared.line.FloorOutline;
-import org.coatrun.shared.line.KeepOut;
 import org.coatrun.shared.line.LineRequest;
 import org.coatrun.shared.line.Region;
 
@@ -17,7 +16,7 @@ final class Sites {
     List<FloorOutline> floors = request.floors();
     look = new int[floors.size()];
     for (int f = 0; f < floors.size(); f++) {
-      List<Region> keepOuts = keepOuts(request, f);
+      List<Region> keepOuts = request.keepOutsOf(floors.get(f));
       look[f] = alike(request, f, keepOuts);
       sites.add(
           look[f] < f
@@ -38,18 +37,10 @@ final class Sites {
   private static int alike(LineRequest request, int f, List<Region> keepOuts) {
     for (int g = 0; g < f; g++) {
       if (request.floors().get(g).sameOutline(request.floors().get(f))
-          && keepOuts(request, g).equals(keepOuts)) {
+          && request.keepOutsOf(request.floors().get(g)).equals(keepOuts)) {
         return g;
       }
     }
     return f;
-  }
-
-  private static List<Region> keepOuts(LineRequest request, int f) {
-    String storey = request.floors().get(f).storey();
-    return request.keepOuts().stream()
-        .filter(k -> k.storey().equals(storey))
-        .map(KeepOut::region)
-        .toList();
   }
 }

@@ -3,7 +3,6 @@ package org.coatrun.routing.line;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.coatrun.routing.floor.FreeArea;
@@ -101,15 +100,17 @@ final class SpotFinder {
     request.site().power().ifPresent(p -> needs.add(need("power", at, p)));
     request.site().water().ifPresent(p -> needs.add(need("water", at, p)));
     nearestTruck(at).ifPresent(p -> needs.add(need("trucks", at, p)));
+    if (request.floors().get(floor).onAssumedGround(at)) {
+      needs.add(GroundBeside.NEED);
+    }
     if (!underCover(floor, at)) {
       needs.add("no slab over it: a cover against the weather for machine and bags");
     }
     return needs;
   }
 
-  private static String need(String what, Vec2 at, Vec2 from) {
-    return String.format(
-        Locale.ROOT, "%s %.0f ft away", what, Length.ofMetres(at.distance(from)).feet());
+  private String need(String what, Vec2 at, Vec2 from) {
+    return what + " " + request.wording().about(Length.ofMetres(at.distance(from))) + " away";
   }
 
   private boolean underCover(int floor, Vec2 at) {

@@ -95,6 +95,7 @@ class ClosedRiserTest {
             r.stock(),
             r.utilities(),
             1,
-            3000));
+            3000,
+            r.wording()));
   }
 }

@@ -136,7 +136,8 @@ class LimitedLineTest {
         plain.stock(),
         plain.utilities(),
         1,
-        3000);
+        3000,
+        plain.wording());
   }
 
   /** No whip, no slack, no bend radius: lengths as they lie. */

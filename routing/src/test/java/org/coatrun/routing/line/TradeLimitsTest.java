@@ -127,7 +127,8 @@ class TradeLimitsTest {
             Optional.of(new Vec2(45, 15)),
             Optional.empty(),
             unknown.roomLength(),
-            unknown.roomWidth());
+            unknown.roomWidth(),
+            unknown.ground());
     LinePlan plan = LinePlanner.plan(request.withSite(site));
     // From (15, −5) to the machine at (15, 15): 20 m.
     assertThat(check(plan).notes()).contains("bags are carried 66 ft from the trucks");
@@ -178,7 +179,8 @@ class TradeLimitsTest {
         r.stock(),
         known,
         r.mostMachines(),
-        r.searchNodes());
+        r.searchNodes(),
+        r.wording());
   }
 
   private static FloorCheck check(LinePlan plan) {

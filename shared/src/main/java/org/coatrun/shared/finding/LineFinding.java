@@ -71,7 +71,12 @@ public enum LineFinding implements FindingCode {
       "F514",
       Severity.NOTE,
       "Work without a thickness of its own is planned with a nominal one.",
-      "Give a job file with a listing; the line's work is then the bid's.");
+      "Give a job file with a listing; the line's work is then the bid's."),
+  ASSUMED_GROUND(
+      "F515",
+      Severity.WARNING,
+      "No slab has room for the machine; level ground was assumed beside the building.",
+      "Check that it is level, drained and firm there, or name a machine spot in the job file.");
 
   private final String code;
   private final Severity severity;

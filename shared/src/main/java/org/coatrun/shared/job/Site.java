@@ -1,6 +1,7 @@
 package org.coatrun.shared.job;
 
 import java.util.List;
+import org.coatrun.shared.units.Length;
 import org.coatrun.shared.yaml.Key;
 
 /** Where machine, risers and trucks may be. */
@@ -16,7 +17,14 @@ public record Site(
             fallback = "1",
             least = "1",
             most = "4")
-        int positions) {
+        int positions,
+    @Key(
+            note =
+                "width of level ground beside the building to assume where no slab has room for the machine; 0 ft: none",
+            fallback = "40 ft",
+            least = "0 ft",
+            most = "500 ft")
+        Length ground) {
   public Site {
     machineSpots = List.copyOf(machineSpots);
     risers = List.copyOf(risers);

@@ -2,6 +2,7 @@ package org.coatrun.shared.line;
 
 import java.util.List;
 import java.util.Objects;
+import org.coatrun.shared.shape.Vec2;
 import org.coatrun.shared.units.Length;
 
 /**
@@ -17,6 +18,8 @@ import org.coatrun.shared.units.Length;
  * @param openings where the slab is open to the storey below
  * @param spaces enclosed spaces, for the ventilation; may be empty
  * @param cover slabs, decks and roofs over it, which keep the weather off; may overlap
+ * @param ground beside the slab and level with it, where the model draws none: an assumption; may
+ *     reach a hair under the slab's edge
  */
 public record FloorOutline(
     String storey,
@@ -27,9 +30,10 @@ public record FloorOutline(
     List<Region> columns,
     List<SlabOpening> openings,
     List<FloorSpace> spaces,
-    List<Region> cover) {
+    List<Region> cover,
+    List<Region> ground) {
 
-  /** A floor of which nothing is known that covers it. */
+  /** A floor of which nothing is known that covers it, and no ground beside it. */
   public FloorOutline(
       String storey,
       Length elevation,
@@ -39,7 +43,7 @@ public record FloorOutline(
       List<Region> columns,
       List<SlabOpening> openings,
       List<FloorSpace> spaces) {
-    this(storey, elevation, height, plate, walls, columns, openings, spaces, List.of());
+    this(storey, elevation, height, plate, walls, columns, openings, spaces, List.of(), List.of());
   }
 
   public FloorOutline {
@@ -54,6 +58,19 @@ public record FloorOutline(
     openings = List.copyOf(openings);
     spaces = List.copyOf(spaces);
     cover = List.copyOf(cover);
+    ground = List.copyOf(ground);
+  }
+
+  /** The same with ground beside it. */
+  public FloorOutline withGround(List<Region> assumed) {
+    return new FloorOutline(
+        storey, elevation, height, plate, walls, columns, openings, spaces, cover, assumed);
+  }
+
+  /** Whether a point stands on ground that is assumed, and not on the slab. */
+  public boolean onAssumedGround(Vec2 p) {
+    return ground.stream().anyMatch(r -> r.contains(p))
+        && plate.stream().noneMatch(r -> r.contains(p));
   }
 
   /** Whether both look the same from above, whatever their names and elevations. */
@@ -61,6 +78,7 @@ public record FloorOutline(
     return plate.equals(o.plate)
         && walls.equals(o.walls)
         && columns.equals(o.columns)
+        && ground.equals(o.ground)
         && openings.stream()
             .map(SlabOpening::region)
             .toList()

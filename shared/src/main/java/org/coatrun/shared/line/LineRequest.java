@@ -15,6 +15,7 @@ import java.util.Objects;
  * @param machineFloor index of the floor on which spots are looked for
  * @param mostMachines most machine positions used
  * @param searchNodes where the search for the best cover stops at the latest
+ * @param wording how sentences say quantities
  */
 public record LineRequest(
     List<FloorOutline> floors,
@@ -31,7 +32,8 @@ public record LineRequest(
     LineStock stock,
     Utilities utilities,
     int mostMachines,
-    int searchNodes) {
+    int searchNodes,
+    Wording wording) {
 
   public LineRequest {
     floors = List.copyOf(floors);
@@ -40,6 +42,7 @@ public record LineRequest(
     work = List.copyOf(work);
     spots = List.copyOf(spots);
     Objects.requireNonNull(site);
+    Objects.requireNonNull(wording);
     for (int f = 1; f < floors.size(); f++) {
       if (floors.get(f).elevation().compareTo(floors.get(f - 1).elevation()) <= 0) {
         throw new IllegalArgumentException(
@@ -75,7 +78,8 @@ public record LineRequest(
         LineStock.commonPractice(),
         Utilities.commonPractice(),
         1,
-        3000);
+        3000,
+        Wording.customary());
   }
 
   /** The same with these machine spots, of which at most so many are used. */
@@ -95,7 +99,8 @@ public record LineRequest(
         stock,
         utilities,
         most,
-        searchNodes);
+        searchNodes,
+        wording);
   }
 
   /** The same with other limits. */
@@ -115,7 +120,8 @@ public record LineRequest(
         stock,
         utilities,
         mostMachines,
-        searchNodes);
+        searchNodes,
+        wording);
   }
 
   /** The same with these risers of the job file, on top of those found or alone. */
@@ -135,7 +141,8 @@ public record LineRequest(
         stock,
         utilities,
         mostMachines,
-        searchNodes);
+        searchNodes,
+        wording);
   }
 
   /** The same on a site that is better known. */
@@ -155,6 +162,78 @@ public record LineRequest(
         stock,
         utilities,
         mostMachines,
-        searchNodes);
+        searchNodes,
+        wording);
+  }
+
+  /** The same with other floors, as many as there were. */
+  public LineRequest withFloors(List<FloorOutline> others) {
+    return new LineRequest(
+        others,
+        keepOuts,
+        risers,
+        findRisers,
+        work,
+        spots,
+        machineFloor,
+        site,
+        limits,
+        reach,
+        costs,
+        stock,
+        utilities,
+        mostMachines,
+        searchNodes,
+        wording);
+  }
+
+  /** The same whose plan is worded otherwise. */
+  public LineRequest withWording(Wording other) {
+    return new LineRequest(
+        floors,
+        keepOuts,
+        risers,
+        findRisers,
+        work,
+        spots,
+        machineFloor,
+        site,
+        limits,
+        reach,
+        costs,
+        stock,
+        utilities,
+        mostMachines,
+        searchNodes,
+        other);
+  }
+
+  /** The same with these keep-outs. */
+  public LineRequest withKeepOuts(List<KeepOut> others) {
+    return new LineRequest(
+        floors,
+        others,
+        risers,
+        findRisers,
+        work,
+        spots,
+        machineFloor,
+        site,
+        limits,
+        reach,
+        costs,
+        stock,
+        utilities,
+        mostMachines,
+        searchNodes,
+        wording);
+  }
+
+  /** The keep-outs of a floor. */
+  public List<Region> keepOutsOf(FloorOutline floor) {
+    return keepOuts.stream()
+        .filter(k -> k.storey().equals(floor.storey()))
+        .map(KeepOut::region)
+        .toList();
   }
 }

@@ -23,6 +23,8 @@ public enum Pen {
   LEVEL(0.18, 6, 1, 1, 1),
   /** Keep-outs. */
   KEEP_OUT(0.35, 1.2, 0.8),
+  /** Where ground is assumed to end. */
+  GROUND(0.25, 4, 1.2, 0.4, 1.2),
   /** Room kept for something. */
   ROOM(0.25, 2.5, 1),
   /** Steel overhead that is sprayed from this floor. */
