@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import org.coatrun.geometry.solid.Kernel;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateFilter;
 import org.locationtech.jts.geom.Geometry;
@@ -19,7 +18,7 @@ import org.locationtech.jts.geom.Geometry;
 public final class CoatFactors {
 
   /** No decimal fraction of a millimetre or an inch lies half way between two of these. */
-  private static final double GRID = Math.scalb(1.0, -23);
+  static final double GRID = Math.scalb(1.0, -23);
 
   private static final int MOST = 10_000;
 
@@ -28,7 +27,7 @@ public final class CoatFactors {
   private record Key(List<Long> places) {}
 
   /** k of the coat of thickness {@code t} about a section; zero where nothing is exposed. */
-  double of(Trace trace, Geometry steel, double t, Kernel kernel) {
+  double of(Trace trace, Geometry steel, double t) {
     if (trace.pieces().isEmpty()) {
       return 0;
     }
@@ -42,7 +41,7 @@ public final class CoatFactors {
     if (before != null) {
       return before;
     }
-    double factor = CoatOutline.cornerFactor(seen, body, t, kernel);
+    double factor = CoatOutline.cornerFactor(seen, body, t);
     if (known.size() < MOST) {
       known.put(key, factor);
     }

@@ -1,15 +1,10 @@
 package org.coatrun.geometry.section;
 
-import java.util.ArrayList;
-import java.util.List;
-import org.coatrun.geometry.solid.Kernel;
+import org.coatrun.geometry.solid.ConvexSum;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.index.strtree.STRtree;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * The coat about a section as its true offset: all that lies within a thickness of an exposed piece
@@ -22,17 +17,18 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  */
 final class CoatOutline {
 
-  private static final GeometryFactory FACTORY = new GeometryFactory();
-
   /** Ends of pieces nearer than a tenth of a millimetre meet: meshes are rounded. */
   private static final double SAME = 1e-4;
+
+  /** Twice the grid that sections are seen on: strips thinner than this lie along the steel. */
+  private static final double TOUCH = 2 * CoatFactors.GRID;
 
   private static final double STRAIGHT = 1e-6;
   private static final double STEP = Math.PI / 32;
 
   private final Trace trace;
   private final double t;
-  private final List<Geometry> parts = new ArrayList<>();
+  private final ConvexSum coat = new ConvexSum();
 
   private CoatOutline(Trace trace, double t) {
     this.trace = trace;
@@ -40,29 +36,20 @@ final class CoatOutline {
   }
 
   /** k in P t + k t², where P is the exposed contour and t a thickness, both in metres. */
-  static double cornerFactor(Trace trace, Geometry steel, double t, Kernel kernel) {
+  static double cornerFactor(Trace trace, Geometry steel, double t) {
     CoatOutline outline = new CoatOutline(trace, t);
     outline.strips();
     outline.sectors();
-    if (outline.parts.isEmpty()) {
-      return 0;
-    }
-    Geometry all =
-        OverlayNGRobust.union(
-            FACTORY.createGeometryCollection(outline.parts.toArray(new Geometry[0])));
-    double area = kernel.overlay().less(all, steel).getArea();
-    return (area - trace.chords() * t) / (t * t);
+    return (outline.coat.areaOutside(steel, TOUCH) - trace.chords() * t) / (t * t);
   }
 
   private void strips() {
     for (Trace.Piece p : trace.pieces()) {
       double nu = p.dv() * t;
       double nv = -p.du() * t;
-      add(
-          p.from(),
-          new Coordinate(p.from().x + nu, p.from().y + nv),
-          new Coordinate(p.to().x + nu, p.to().y + nv),
-          p.to());
+      Coordinate from = p.from();
+      Coordinate to = p.to();
+      coat.add(from.x, from.y, from.x + nu, from.y + nv, to.x + nu, to.y + nv, to.x, to.y);
     }
   }
 
@@ -97,23 +84,14 @@ final class CoatOutline {
     double step = turn / n;
     double radius = t * Math.sqrt(step / Math.sin(step));
     double first = Math.atan2(-a.du(), a.dv());
-    Coordinate[] ring = new Coordinate[n + 2];
-    ring[0] = a.to();
+    double[] ring = new double[2 * n + 4];
+    ring[0] = a.to().x;
+    ring[1] = a.to().y;
     for (int i = 0; i <= n; i++) {
       double angle = first + i * step;
-      ring[i + 1] =
-          new Coordinate(a.to().x + radius * Math.cos(angle), a.to().y + radius * Math.sin(angle));
+      ring[2 * i + 2] = a.to().x + radius * Math.cos(angle);
+      ring[2 * i + 3] = a.to().y + radius * Math.sin(angle);
     }
-    add(ring);
-  }
-
-  private void add(Coordinate... ring) {
-    Coordinate[] closed = new Coordinate[ring.length + 1];
-    System.arraycopy(ring, 0, closed, 0, ring.length);
-    closed[ring.length] = ring[0].copy();
-    Polygon polygon = FACTORY.createPolygon(closed);
-    if (polygon.getArea() > 0) {
-      parts.add(polygon);
-    }
+    coat.add(ring);
   }
 }

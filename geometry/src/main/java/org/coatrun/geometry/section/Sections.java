@@ -100,7 +100,7 @@ public final class Sections {
     }
     Trace trace = Trace.exposed(exposure, axis.at(axis.low() + station * axis.length()));
     Geometry steel = Stations.slice(exposure, axis, station, kernel);
-    return coats.of(trace, steel, REFERENCE.metres(), kernel);
+    return coats.of(trace, steel, REFERENCE.metres());
   }
 
   private static SectionOutline worst(Run run) {

@@ -220,8 +220,23 @@ final class ConvexClip {
 
   /** What of a ring lies to the left of a line from one corner of another to the next. */
   private static double[] onOneSide(double[] ring, double[] of, int from, int to) {
+    return leftOf(ring, of[from], of[from + 1], of[to], of[to + 1]);
+  }
+
+  /** What of a convex ring lies to the left of a line, or null where nothing does. */
+  static double[] leftOf(double[] ring, double pu, double pv, double qu, double qv) {
     double[] out = new double[2 * ring.length + 4];
-    int n = clipped(ring, ring.length / 2, of[from], of[from + 1], of[to], of[to + 1], out);
+    int n = clipped(ring, ring.length / 2, pu, pv, qu, qv, out);
     return n < 3 ? null : Arrays.copyOf(out, 2 * n);
+  }
+
+  /** What of a convex ring lies before a place along an axis, 0 for u and 1 for v, or null. */
+  static double[] before(double[] ring, int axis, double place) {
+    return axis == 0 ? leftOf(ring, place, 0, place, 1) : leftOf(ring, 1, place, 0, place);
+  }
+
+  /** What of a convex ring lies behind a place along an axis, or null. */
+  static double[] behind(double[] ring, int axis, double place) {
+    return axis == 0 ? leftOf(ring, place, 1, place, 0) : leftOf(ring, 0, place, 1, place);
   }
 }

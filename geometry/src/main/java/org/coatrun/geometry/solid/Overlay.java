@@ -117,19 +117,22 @@ public final class Overlay {
         return gathered(out);
       }
       if (inPieces) {
-        return pieces(ra, rb);
+        return pieces(ConvexClip.pieces(ra, rb));
       }
     }
     return switch (shared(a, ra, b, rb)) {
       case NOTHING -> a;
       case ALL_OF_A -> EMPTY;
-      case ALL_OF_B, SOME -> overlay(a, b, OverlayNG.DIFFERENCE);
+      case ALL_OF_B, SOME ->
+          inPieces && ra != null && b instanceof Polygon p
+              ? pieces(Slabs.less(ra, p))
+              : overlay(a, b, OverlayNG.DIFFERENCE);
     };
   }
 
-  private Geometry pieces(double[] ra, double[] rb) {
+  private Geometry pieces(List<double[]> rings) {
     List<Polygon> out = new ArrayList<>();
-    for (double[] piece : ConvexClip.pieces(ra, rb)) {
+    for (double[] piece : rings) {
       if (Rings.area(piece) > NOISE * thin * Rings.length(piece)) {
         out.add(Rings.FACTORY.createPolygon(Rings.linear(piece)));
       }

@@ -3,6 +3,7 @@ package org.coatrun.geometry.view;
 import java.util.Arrays;
 import java.util.BitSet;
 import org.coatrun.geometry.solid.Plane;
+import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -29,10 +30,27 @@ final class TriangleList {
       triangle(plane, ring, side);
       return;
     }
+    if (polygon.getNumInteriorRing() == 0 && isConvexQuad(ring)) {
+      triangle(plane, new Coordinate[] {ring[0], ring[1], ring[2]}, side);
+      triangle(plane, new Coordinate[] {ring[0], ring[2], ring[3]}, side);
+      return;
+    }
     Geometry parts = PolygonTriangulator.triangulate(polygon);
     for (int i = 0; i < parts.getNumGeometries(); i++) {
       triangle(plane, parts.getGeometryN(i).getCoordinates(), side);
     }
+  }
+
+  /** By far the most faces are: they need no search for ears. */
+  private static boolean isConvexQuad(Coordinate[] ring) {
+    if (ring.length != 5) {
+      return false;
+    }
+    int turn = Orientation.index(ring[3], ring[0], ring[1]);
+    return turn != 0
+        && turn == Orientation.index(ring[0], ring[1], ring[2])
+        && turn == Orientation.index(ring[1], ring[2], ring[3])
+        && turn == Orientation.index(ring[2], ring[3], ring[0]);
   }
 
   private void triangle(Plane plane, Coordinate[] c, boolean side) {
