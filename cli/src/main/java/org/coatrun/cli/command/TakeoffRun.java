@@ -99,9 +99,10 @@ record TakeoffRun(
   /** The same; the page shows the line too, where there is one. */
   void write(OutputFolder to, Optional<LineResult> line) {
     // What takes longest is begun first.
+    TakeoffFiles.json(to, results, json -> FacesJson.write(json, results.takeoff(), bodies));
     to.write("report.html", w -> w.write(page(line)));
     TakeoffWorkbook.write(to, results);
-    TakeoffFiles.write(to, results, json -> FacesJson.write(json, results.takeoff(), bodies));
+    TakeoffFiles.lists(to, results);
   }
 
   private String page(Optional<LineResult> line) {

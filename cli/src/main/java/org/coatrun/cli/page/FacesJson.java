@@ -22,7 +22,7 @@ import org.coatrun.shared.surface.Extent;
  */
 public final class FacesJson {
 
-  private static final double PER_METRE = 1e4;
+  private static final long PER_METRE = 10_000;
 
   private final JsonGenerator json;
   private final Takeoff takeoff;
@@ -135,15 +135,24 @@ public final class FacesJson {
   private void numbers(String name, double[] values) throws IOException {
     StringBuilder text = new StringBuilder(10 * values.length).append('[');
     for (int i = 0; i < values.length; i++) {
-      double rounded = Math.rint(values[i] * PER_METRE) / PER_METRE;
       text.append(i > 0 ? "," : "");
-      if (rounded == (long) rounded) {
-        text.append((long) rounded);
-      } else {
-        text.append(rounded);
-      }
+      metres(text, (long) Math.rint(values[i] * PER_METRE));
     }
     json.writeFieldName(name);
     json.writeRawValue(text.append(']').toString());
+  }
+
+  /**
+   * There are millions of these: digits one by one take a fraction of what a double's text does.
+   */
+  private static void metres(StringBuilder text, long steps) {
+    long most = Math.abs(steps);
+    text.append(steps < 0 ? "-" : "").append(most / PER_METRE);
+    long rest = most % PER_METRE;
+    text.append(rest > 0 ? "." : "");
+    for (long place = PER_METRE / 10; rest > 0; place /= 10) {
+      text.append((char) ('0' + rest / place));
+      rest %= place;
+    }
   }
 }

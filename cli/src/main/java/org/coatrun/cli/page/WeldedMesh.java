@@ -1,8 +1,6 @@
 package org.coatrun.cli.page;
 
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
 
 /**
  * A mesh on whole steps of a scale, each vertex once.
@@ -17,7 +15,7 @@ record WeldedMesh(short[] grid, int[] corners, byte[] states) {
 
   static WeldedMesh of(PageMesh mesh, double scale) {
     double[] xyz = mesh.points();
-    Map<Long, Integer> numbers = new HashMap<>();
+    Numbers numbers = new Numbers(3 * mesh.states().length);
     short[] grid = new short[9 * mesh.states().length];
     int[] corners = new int[3 * mesh.states().length];
     byte[] states = new byte[mesh.states().length];
@@ -28,9 +26,7 @@ record WeldedMesh(short[] grid, int[] corners, byte[] states) {
         short x = steps(xyz[3 * v], scale);
         short y = steps(xyz[3 * v + 1], scale);
         short z = steps(xyz[3 * v + 2], scale);
-        int next = numbers.size();
-        Integer known = numbers.putIfAbsent(spot(x, y, z, mesh.states()[t]), next);
-        int number = known == null ? next : known;
+        int number = numbers.of(spot(x, y, z, mesh.states()[t]));
         grid[3 * number] = x;
         grid[3 * number + 1] = y;
         grid[3 * number + 2] = z;
@@ -41,7 +37,7 @@ record WeldedMesh(short[] grid, int[] corners, byte[] states) {
       }
     }
     return new WeldedMesh(
-        Arrays.copyOf(grid, 3 * numbers.size()),
+        Arrays.copyOf(grid, 3 * numbers.count),
         Arrays.copyOf(corners, 3 * kept),
         Arrays.copyOf(states, kept));
   }
@@ -57,5 +53,29 @@ record WeldedMesh(short[] grid, int[] corners, byte[] states) {
 
   private static short steps(double metres, double scale) {
     return (short) Math.round(metres / scale);
+  }
+
+  /** Numbers spots as they come up, each once; boxed ones took most of a mesh's time. */
+  private static final class Numbers {
+    private final long[] spots;
+    private final int[] numbers;
+    private int count;
+
+    private Numbers(int most) {
+      spots = new long[Integer.highestOneBit(most + 1) << 2];
+      numbers = new int[spots.length];
+    }
+
+    private int of(long spot) {
+      int at = (int) ((spot * 0x9E37_79B9_7F4A_7C15L) >>> 32) & (spots.length - 1);
+      while (numbers[at] != 0 && spots[at] != spot) {
+        at = (at + 1) & (spots.length - 1);
+      }
+      if (numbers[at] == 0) {
+        spots[at] = spot;
+        numbers[at] = ++count;
+      }
+      return numbers[at] - 1;
+    }
   }
 }

@@ -8,16 +8,16 @@ public final class TakeoffFiles {
 
   private TakeoffFiles() {}
 
-  /**
-   * Writes members.csv, decks.csv, findings.csv, takeoff.json and basis.txt; with a job also
-   * material.csv, programme.csv and inspection.csv.
-   */
-  public static void write(OutputFolder folder, Results results) {
-    write(folder, results, json -> {});
+  /** Writes takeoff.json; {@code more} stands at its end. */
+  public static void json(OutputFolder folder, Results results, JsonPart more) {
+    folder.writeBytes("takeoff.json", out -> TakeoffJson.write(out, results, more));
   }
 
-  /** The same; {@code more} stands at the end of takeoff.json. */
-  public static void write(OutputFolder folder, Results results, JsonPart more) {
+  /**
+   * Writes members.csv, decks.csv, findings.csv and basis.txt; with a job also material.csv,
+   * programme.csv and inspection.csv.
+   */
+  public static void lists(OutputFolder folder, Results results) {
     Takeoff takeoff = results.takeoff();
     Sources sources = new Sources(takeoff.building());
     folder.write(
@@ -30,7 +30,6 @@ public final class TakeoffFiles {
     if (results.amounts().isPresent()) {
       AmountFiles.write(folder, results.amounts().get(), results.bid().orElseThrow().job().units());
     }
-    folder.writeBytes("takeoff.json", out -> TakeoffJson.write(out, results, more));
     folder.write("basis.txt", out -> Basis.write(out, results));
   }
 }

@@ -91,7 +91,9 @@ public class Parts {
   @Benchmark
   public Path report() throws CommandFailure {
     try (OutputFolder out = OutputFolder.open(folder.resolve("results"))) {
-      TakeoffFiles.write(out, Results.of(takeoff));
+      Results results = Results.of(takeoff);
+      TakeoffFiles.json(out, results, json -> {});
+      TakeoffFiles.lists(out, results);
       out.publish();
     }
     return folder;

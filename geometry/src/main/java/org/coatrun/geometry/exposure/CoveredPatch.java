@@ -1,5 +1,6 @@
 package org.coatrun.geometry.exposure;
 
+import java.util.List;
 import org.coatrun.geometry.solid.Patch;
 import org.locationtech.jts.geom.Geometry;
 
@@ -9,8 +10,15 @@ import org.locationtech.jts.geom.Geometry;
  * @param use what the patch is for the ledger where nothing covers it
  * @param rest what nothing covers, in the patch's own axes
  * @param restArea its area at true stretch, m²
+ * @param shades what neighbours in contact cover, side by side; empty where others encase a part,
+ *     since that is not known piece by piece
  */
-public record CoveredPatch(Patch patch, Use use, Geometry rest, double restArea) {
+public record CoveredPatch(
+    Patch patch, Use use, Geometry rest, double restArea, List<Geometry> shades) {
+
+  public CoveredPatch {
+    shades = List.copyOf(shades);
+  }
 
   /** What an uncovered patch counts as. */
   public enum Use {

@@ -48,9 +48,12 @@ public final class Covering {
     List<CoveredPatch> out = new ArrayList<>();
     Uses uses = new Uses(form);
     for (Patch p : form.boundary().patches()) {
-      Geometry rest = patch(p, near, patches, inside, sums);
+      List<Geometry> shades = new ArrayList<>();
+      Geometry touched = touched(p, near, patches, sums[0], shades);
+      Geometry rest = encased(p, near, inside, touched, sums[1]);
       double left = rest == null ? p.area() : rest.getArea() * p.stretch();
-      out.add(new CoveredPatch(p, uses.of(p), rest == null ? p.region() : rest, left));
+      List<Geometry> known = isSame(rest, touched) ? shades : List.of();
+      out.add(new CoveredPatch(p, uses.of(p), rest == null ? p.region() : rest, left, known));
     }
     return Exposure.of(form, out, covers(near, sums));
   }
@@ -69,26 +72,39 @@ public final class Covering {
         && shared.maxZ() - shared.minZ() > TOUCH;
   }
 
-  /** What is left, or null where nothing touches the patch. */
-  private Geometry patch(
-      Patch p, Thing[] near, List<List<Patch>> patches, boolean[] inside, double[][] sums) {
+  /** What contact leaves, or null where nothing touches the patch. */
+  private Geometry touched(
+      Patch p, Thing[] near, List<List<Patch>> patches, double[] sum, List<Geometry> shades) {
     Geometry rest = null;
     double reach = contact.gap() + Contact.sagitta(p);
     for (int i = 0; i < near.length; i++) {
       if (near[i].bounds().overlaps(p.bounds(), reach)) {
-        rest = touched(p, patches.get(i), rest, reach, sums[0], i);
+        rest = touched(p, patches.get(i), rest, reach, sum, i, shades);
       }
     }
+    return rest;
+  }
+
+  /** What of that stands in no neighbour, or the same where nothing encases the patch. */
+  private Geometry encased(
+      Patch p, Thing[] near, boolean[] inside, Geometry touched, double[] sum) {
+    Geometry rest = touched;
     for (int i = 0; i < near.length; i++) {
       if (inside[i] && near[i].bounds().overlaps(p.bounds(), 0)) {
-        rest = encased(p, near[i], rest, sums[1], i);
+        rest = encased(p, near[i], rest, sum, i);
       }
     }
     return rest;
   }
 
   private Geometry touched(
-      Patch p, List<Patch> others, Geometry before, double reach, double[] sum, int i) {
+      Patch p,
+      List<Patch> others,
+      Geometry before,
+      double reach,
+      double[] sum,
+      int i,
+      List<Geometry> shades) {
     Geometry rest = before;
     for (Patch b : others) {
       if (p.plane().dot(b.plane()) < -0.5 && b.bounds().overlaps(p.bounds(), reach)) {
@@ -98,6 +114,7 @@ public final class Covering {
         }
         Geometry shade = contact.shade(p, b, whole, kernel);
         if (!shade.isEmpty()) {
+          shades.add(shade);
           rest = kernel.overlay().lessInPieces(whole, shade);
           sum[i] += (whole.getArea() - rest.getArea()) * p.stretch();
         }

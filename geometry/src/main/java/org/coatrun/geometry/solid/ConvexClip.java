@@ -43,7 +43,28 @@ final class ConvexClip {
     return convex(back) ? back : null;
   }
 
+  /** Whether a ring turns left at each corner, once round in all. */
   private static boolean convex(double[] r) {
+    int n = r.length;
+    int rises = 0;
+    boolean straight = false;
+    for (int i = 0; i < n; i += 2) {
+      int j = i + 2 < n ? i + 2 : i + 2 - n;
+      int k = i + 4 < n ? i + 4 : i + 4 - n;
+      double av = r[j + 1] - r[i + 1];
+      double bv = r[k + 1] - r[j + 1];
+      double cross = (r[j] - r[i]) * bv - av * (r[k] - r[j]);
+      if (cross < 0) {
+        return false;
+      }
+      straight |= cross == 0;
+      rises += av < 0 && bv >= 0 ? 1 : 0;
+    }
+    return straight ? turnsOnce(r) : rises == 1;
+  }
+
+  /** The same for a ring with straight corners, at which it may also turn back. */
+  private static boolean turnsOnce(double[] r) {
     int n = r.length;
     double turned = 0;
     for (int i = 0; i < n; i += 2) {
@@ -53,11 +74,7 @@ final class ConvexClip {
       double av = r[j + 1] - r[i + 1];
       double bu = r[k] - r[j];
       double bv = r[k + 1] - r[j + 1];
-      double cross = au * bv - av * bu;
-      if (cross < 0) {
-        return false;
-      }
-      turned += Math.atan2(cross, au * bu + av * bv);
+      turned += Math.atan2(au * bv - av * bu, au * bu + av * bv);
     }
     return turned > 0 && turned < 7;
   }

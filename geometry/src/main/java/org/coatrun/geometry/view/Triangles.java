@@ -1,10 +1,12 @@
 package org.coatrun.geometry.view;
 
+import java.util.List;
 import org.coatrun.geometry.exposure.CoveredPatch;
 import org.coatrun.geometry.exposure.Exposure;
 import org.coatrun.geometry.exposure.Form;
 import org.coatrun.geometry.solid.Kernel;
 import org.coatrun.geometry.solid.Patch;
+import org.locationtech.jts.geom.Geometry;
 
 /**
  * The surface of a form in triangles, in its own axes.
@@ -21,11 +23,16 @@ public record Triangles(double[] points, boolean[] coated) {
       boolean side = p.use() == CoveredPatch.Use.SIDE;
       list.add(p.patch().plane(), p.rest(), side);
       if (p.restArea() < p.patch().area() * (1 - 1e-9)) {
-        list.add(
-            p.patch().plane(), kernel.overlay().lessInPieces(p.patch().region(), p.rest()), false);
+        covered(p, kernel).forEach(region -> list.add(p.patch().plane(), region, false));
       }
     }
     return list.all();
+  }
+
+  private static List<Geometry> covered(CoveredPatch p, Kernel kernel) {
+    return p.shades().isEmpty()
+        ? List.of(kernel.overlay().lessInPieces(p.patch().region(), p.rest()))
+        : p.shades();
   }
 
   /** A form that only stands by. */
