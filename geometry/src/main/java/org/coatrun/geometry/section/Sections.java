@@ -17,12 +17,13 @@ import org.locationtech.jts.geom.Geometry;
  * The section of a member from its exposed surface.
  *
  * <p>The heated perimeter is the one that at least a quarter of the length reaches, measured over
- * stretches of 1.5 m or more: a short covered or uncovered piece does not decide. Where the model
- * draws the profile, area and contour are the profile's own; else area and contour come from
- * slices. A member whose section changes is taken where contour over area is greatest, and it is
- * said so: at the less favourable end of a drawn taper, else at one of seven stations, of which the
- * least favourable is passed over, since it may stand in a hole or a cope; pieces shorter than the
- * box about them is round have no such stations.
+ * stretches of 1.5 m or more, or of a quarter of a shorter member: a short covered or uncovered
+ * piece, such as a connection, does not decide. Where the model draws the profile, area and contour
+ * are the profile's own; else area and contour come from slices. A member whose section changes is
+ * taken where contour over area is greatest, and it is said so: at the less favourable end of a
+ * drawn taper, else at one of seven stations, of which the least favourable is passed over, since
+ * it may stand in a hole or a cope; pieces shorter than the box about them is round have no such
+ * stations.
  */
 public final class Sections {
 

@@ -16,7 +16,8 @@ import org.locationtech.jts.geom.Polygon;
  */
 final class Windows {
 
-  private static final double LEAST = 1.5;
+  private static final double USUAL = 1.5;
+  private static final int FEWEST = 4;
   private static final int MOST = 16;
 
   final double[] outline;
@@ -28,7 +29,7 @@ final class Windows {
   }
 
   static Windows of(Exposure exposure, Axis axis) {
-    int n = (int) Math.max(1, Math.min(MOST, Math.floor(axis.length() / LEAST)));
+    int n = (int) Math.max(FEWEST, Math.min(MOST, Math.floor(axis.length() / USUAL)));
     Windows w = new Windows(n);
     double size = axis.length() / n;
     for (CoveredPatch p : exposure.patches()) {
