@@ -53,9 +53,9 @@ final class LoadPaths {
     hangOnRoof();
   }
 
-  /** What an element carries itself, sorted. */
-  Set<ElementId> carriedBy(ElementId id) {
-    return carried.getOrDefault(id, Set.of());
+  /** What carries an element itself, sorted. */
+  Set<ElementId> carriersOf(ElementId id) {
+    return carriers.getOrDefault(id, Set.of());
   }
 
   /** Whether it carries roof, itself or through others, and no floor. */
