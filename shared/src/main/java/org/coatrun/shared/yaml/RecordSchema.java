@@ -112,6 +112,10 @@ public final class RecordSchema {
     } else if (type.isEnum()) {
       ArrayNode words = JSON.arrayNode();
       Spelling.words(type).forEach(words::add);
+      // YAML takes a word of digits for a number
+      Spelling.words(type).stream()
+          .filter(w -> w.matches("[0-9]+"))
+          .forEach(w -> words.add(Integer.parseInt(w)));
       schema.set("enum", words);
     } else if (type == LocalDate.class) {
       schema.put("type", "string").put("pattern", "^[0-9]{4}-[0-9]{2}-[0-9]{2}$");
