@@ -3,9 +3,11 @@ package org.coatrun.cli.report;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.coatrun.cli.input.JobFolder;
 import org.coatrun.shared.bid.Bid;
 import org.coatrun.shared.bid.BidAssembly;
@@ -124,9 +126,9 @@ public final class Results {
     return List.copyOf(all);
   }
 
-  /** What the numbers mean and what decided them. */
+  /** What the numbers mean and what decided them, each once. */
   public List<String> basis() {
-    List<String> all = new ArrayList<>(Basis.LINES);
+    Set<String> all = new LinkedHashSet<>(Basis.LINES);
     all.addAll(BidBasis.of(this));
     all.addAll(moreBasis);
     return List.copyOf(all);

@@ -45,22 +45,26 @@ final class ValueText {
 
   private static String record(Record value) {
     if (value instanceof Length l) {
-      return Numbers.plain(l.feet()) + " ft";
+      return shortest(
+          List.of("ft", "in", "m", "mm"),
+          List.of(l.feet(), l.inches(), l.metres(), l.millimetres()));
     }
     if (value instanceof Area a) {
-      return Numbers.plain(a.squareFeet()) + " ft2";
+      return shortest(
+          List.of("ft2", "in2", "m2"), List.of(a.squareFeet(), a.squareInches(), a.squareMetres()));
     }
     if (value instanceof Mass m) {
-      return Numbers.plain(m.pounds()) + " lb";
+      return shortest(List.of("lb", "kg"), List.of(m.pounds(), m.kilograms()));
     }
     if (value instanceof Density d) {
-      return Numbers.plain(d.poundsPerCubicFoot()) + " pcf";
+      return shortest(
+          List.of("pcf", "kg/m3"), List.of(d.poundsPerCubicFoot(), d.kilogramsPerCubicMetre()));
     }
     if (value instanceof Share s) {
       return Numbers.plain(s.percent()) + " %";
     }
     if (value instanceof Temperature t) {
-      return Numbers.plain(t.fahrenheit()) + " F";
+      return shortest(List.of("F", "C"), List.of(t.fahrenheit(), t.celsius()));
     }
     return rarer(value);
   }
@@ -70,17 +74,37 @@ final class ValueText {
       return Numbers.plain(d.hours()) + " h";
     }
     if (value instanceof Pressure p) {
-      return Numbers.plain(p.psi()) + " psi";
+      return shortest(List.of("psi", "bar", "kPa"), List.of(p.psi(), p.bar(), p.kilopascals()));
     }
     if (value instanceof FlowRate f) {
-      return Numbers.plain(f.gallonsPerMinute()) + " gal/min";
+      return shortest(
+          List.of("gal/min", "L/min", "cfm"),
+          List.of(f.gallonsPerMinute(), f.litresPerMinute(), f.cubicFeetPerMinute()));
     }
     if (value instanceof Volume v) {
-      return Numbers.plain(v.usGallons()) + " gal";
+      return shortest(List.of("gal", "L"), List.of(v.usGallons(), v.litres()));
     }
     return Arrays.stream(value.getClass().getRecordComponents())
         .map(c -> Words.key(c.getName()) + ": " + of(component(value, c), ""))
         .collect(Collectors.joining(", ", "{", "}"));
+  }
+
+  /**
+   * The number in the unit that it is written shortest in without loss, which is most likely the
+   * one that it was stated in; of equals the first.
+   */
+  private static String shortest(List<String> units, List<Double> values) {
+    String best = Numbers.plain(values.get(0)) + " " + units.get(0);
+    int least = Integer.MAX_VALUE;
+    for (int i = 0; i < units.size(); i++) {
+      String number = Numbers.plain(values.get(i));
+      double lost = Math.abs(Double.parseDouble(number) - values.get(i));
+      if (lost <= 1e-9 * Math.abs(values.get(i)) && number.length() < least) {
+        best = number + " " + units.get(i);
+        least = number.length();
+      }
+    }
+    return best;
   }
 
   private static Object component(Record value, RecordComponent component) {

@@ -189,7 +189,7 @@ class BidAmountsTest {
     assertThat(basis)
         .filteredOn(line -> line.key().equals("material.bag"))
         .containsExactly(
-            new BasisLine("material.bag", "weight of a bag", "50.71 lb", "job file", true));
+            new BasisLine("material.bag", "weight of a bag", "23 kg", "job file", true));
     assertThat(basis)
         .filteredOn(line -> line.key().equals("material.waste.joist"))
         .extracting(BasisLine::sentence)
