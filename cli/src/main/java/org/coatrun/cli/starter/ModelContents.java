@@ -55,7 +55,7 @@ final class ModelContents {
     return lines;
   }
 
-  /** Rules for the storeys, sections and spaces, ready but for their hours. */
+  /** Rules for storeys, sections, spaces and decks, ready but for their hours. */
   List<String> rules() {
     List<String> lines = new ArrayList<>();
     lines.add("Ready for this model, but for the hours:");
@@ -65,6 +65,11 @@ final class ModelContents {
         .forEach(name -> lines.add(rule("section", name)));
     named(building.spaces().stream().map(s -> s.identity().name()).sorted())
         .forEach(name -> lines.add(rule("space", name)));
+    List<String> decks = named(building.decks().stream().map(d -> d.identity().name()).sorted());
+    if (!decks.isEmpty()) {
+      lines.add("Decks that are sprayed although deck.spray says no:");
+      decks.forEach(name -> lines.add("  - {name: " + RecordStarter.text(name) + ", coat: yes}"));
+    }
     return lines.size() == 1 ? List.of() : lines;
   }
 
