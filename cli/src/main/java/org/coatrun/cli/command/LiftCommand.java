@@ -28,7 +28,7 @@ final class LiftCommand extends Subcommand {
   ExitCode run() throws CommandFailure {
     LineRun run = LineRun.of(TakeoffRun.of(models, jobs.read(), false, err()), err());
     LiftScreen.print(out(), run.line(), run.takeoff().units());
-    out().println(Cautions.SHORT);
+    Cautions.print(out(), run.line().cautions());
     out().flush();
     return ModelOptions.completeness(run.takeoff().building(), err());
   }

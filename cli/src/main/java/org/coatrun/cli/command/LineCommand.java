@@ -48,7 +48,7 @@ final class LineCommand extends Subcommand {
       LineScreen.print(out(), run.line(), units);
       FindingSummary.print(out(), findings);
       out().println();
-      out().println(Cautions.SHORT);
+      Cautions.print(out(), run.line().cautions());
       results.say(out());
       return ModelOptions.completeness(run.takeoff().building(), err());
     }

@@ -1,6 +1,7 @@
 package org.coatrun.cli.command;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.ExitCode;
@@ -13,6 +14,7 @@ import org.coatrun.cli.report.UnitSystem;
 import org.coatrun.shared.bid.inspection.FieldSheetReader;
 import org.coatrun.shared.bid.inspection.InspectionJudge;
 import org.coatrun.shared.bid.inspection.InspectionJudgement;
+import org.coatrun.shared.listing.Listing;
 import org.coatrun.shared.yaml.JobFileException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -55,24 +57,31 @@ final class ReadingsCommand extends Subcommand {
   @Override
   ExitCode run() throws CommandFailure {
     UnitSystem shown = shown();
-    InspectionJudgement judgement = judged(shown);
+    String text = InputText.read(file);
+    InspectionJudgement judgement = judged(text, shown);
+    List<String> cautions = cautions(text);
     if (out.isPresent()) {
-      write(out.get(), judgement);
+      write(out.get(), judgement, cautions);
     }
-    ReadingsScreen.print(out(), judgement, shown);
+    ReadingsScreen.print(out(), judgement, shown, cautions);
     out.ifPresent(folder -> out().println("Written to " + folder));
     return ExitCode.OK;
   }
 
-  private static void write(Path folder, InspectionJudgement judgement) throws CommandFailure {
+  /** A sheet that is marked as coming from an invented listing marks what is made of it. */
+  private static List<String> cautions(String text) {
+    return text.contains(Listing.DEMONSTRATION) ? List.of(Listing.DEMONSTRATION) : List.of();
+  }
+
+  private static void write(Path folder, InspectionJudgement judgement, List<String> cautions)
+      throws CommandFailure {
     try (OutputFolder output = OutputFolder.open(folder)) {
-      ReadingsFiles.write(output, judgement);
+      ReadingsFiles.write(output, judgement, cautions);
       output.publish();
     }
   }
 
-  private InspectionJudgement judged(UnitSystem shown) throws CommandFailure {
-    String text = InputText.read(file);
+  private InspectionJudgement judged(String text, UnitSystem shown) throws CommandFailure {
     String name = file.toString();
     try {
       return InspectionJudge.judge(name, FieldSheetReader.parse(name, text), shown.forJob());

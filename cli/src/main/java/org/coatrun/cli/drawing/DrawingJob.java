@@ -1,5 +1,6 @@
 package org.coatrun.cli.drawing;
 
+import java.util.List;
 import java.util.Objects;
 import org.coatrun.cli.report.UnitSystem;
 import org.coatrun.shared.line.LinePlan;
@@ -11,9 +12,12 @@ import org.coatrun.shared.line.LineRequest;
  * @param building its name; may be empty
  * @param units of lengths and of scales
  * @param plan the plan for the request
+ * @param cautions that stand on every sheet
  */
-public record DrawingJob(String building, UnitSystem units, LineRequest request, LinePlan plan) {
+public record DrawingJob(
+    String building, UnitSystem units, LineRequest request, LinePlan plan, List<String> cautions) {
   public DrawingJob {
+    cautions = List.copyOf(cautions);
     Objects.requireNonNull(building);
     Objects.requireNonNull(units);
     if (plan.floors().size() != request.floors().size()) {

@@ -5,7 +5,6 @@ import java.util.Set;
 import org.coatrun.cli.drawing.paper.Box;
 import org.coatrun.cli.drawing.paper.Lettering;
 import org.coatrun.cli.drawing.paper.Surface;
-import org.coatrun.cli.report.Cautions;
 import org.coatrun.shared.shape.Vec2;
 
 /** The lower part of the panel: legend and cautions, standing on the title block. */
@@ -21,10 +20,10 @@ final class Legend {
    *
    * @return the level at which they begin
    */
-  static double draw(Surface on, Box panel, Set<LegendItem> items) {
-    double cautions = Panel.headingHeight() + Panel.height(Cautions.ALL, panel) + 2;
+  static double draw(Surface on, Box panel, Set<LegendItem> items, List<String> cautions) {
+    double below = Panel.headingHeight() + Panel.height(cautions, panel) + 2;
     double legend = Panel.headingHeight() + ROW * items.size();
-    double top = panel.bottom() - cautions - legend - 6;
+    double top = panel.bottom() - below - legend - 6;
     Panel text = new Panel(on, new Box(panel.left(), top, panel.right(), panel.bottom()));
     text.heading("LEGEND");
     for (LegendItem item : items) {
@@ -38,9 +37,7 @@ final class Legend {
       text.gap(ROW);
     }
     text.heading("CAUTIONS");
-    for (String caution : List.copyOf(Cautions.ALL)) {
-      text.paragraph(caution);
-    }
+    cautions.forEach(text::paragraph);
     return top;
   }
 }

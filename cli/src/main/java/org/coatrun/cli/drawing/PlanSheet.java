@@ -36,7 +36,7 @@ final class PlanSheet {
     furniture(to);
     layers(to, floor, here);
     Box panel = SheetFrame.panel(fit.paper());
-    double legend = Legend.draw(marks, panel, to.used());
+    double legend = Legend.draw(marks, panel, to.used(), job.cautions());
     new FloorFacts(job, here).write(new Panel(marks, panel), legend);
     SheetFrame.draw(marks, fit, title);
     return new Sheet(file, title.subject(), fit.paper(), marks);

@@ -38,7 +38,7 @@ final class SectionSheet {
     ScaleBar.draw(
         marks, new Vec2(area.left() + 8, area.bottom() - 8), to.view(), new Measure(job.units()));
     Box panel = SheetFrame.panel(paper);
-    double legend = Legend.draw(marks, panel, to.used());
+    double legend = Legend.draw(marks, panel, to.used(), job.cautions());
     new SectionFacts(job).write(new Panel(marks, panel), legend, axis);
     SheetFrame.draw(marks, fit, title);
     return new Sheet("section", title.subject(), paper, marks);

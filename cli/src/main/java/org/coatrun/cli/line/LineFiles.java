@@ -6,6 +6,8 @@ import java.util.List;
 import org.coatrun.cli.drawing.DrawingJob;
 import org.coatrun.cli.drawing.Drawings;
 import org.coatrun.cli.output.OutputFolder;
+import org.coatrun.cli.report.Cautions;
+import org.coatrun.cli.report.Column;
 import org.coatrun.cli.report.CsvTable;
 import org.coatrun.cli.report.UnitSystem;
 import org.coatrun.shared.shape.Vec3;
@@ -27,21 +29,36 @@ public final class LineFiles {
         "routes.csv",
         w ->
             CsvTable.write(
-                w, LineColumns.routes(result.request(), origin), CellRow.of(result.plan())));
+                w,
+                marked(LineColumns.routes(result.request(), origin), result),
+                CellRow.of(result.plan())));
     folder.write(
-        "floors.csv", w -> CsvTable.write(w, FloorColumns.of(result), result.plan().floors()));
+        "floors.csv",
+        w -> CsvTable.write(w, marked(FloorColumns.of(result), result), result.plan().floors()));
     folder.write(
         "spots.csv",
         w ->
             CsvTable.write(
-                w, LineColumns.spots(result.request(), origin), result.plan().comparison()));
+                w,
+                marked(LineColumns.spots(result.request(), origin), result),
+                result.plan().comparison()));
     folder.write(
         "hardware.csv",
-        w -> CsvTable.write(w, LineColumns.hardware(), HardwareRow.of(result.plan())));
-    folder.write("moves.csv", w -> CsvTable.write(w, LineColumns.moves(), result.plan().moves()));
+        w ->
+            CsvTable.write(
+                w, marked(LineColumns.hardware(), result), HardwareRow.of(result.plan())));
+    folder.write(
+        "moves.csv",
+        w -> CsvTable.write(w, marked(LineColumns.moves(), result), result.plan().moves()));
     folder.write("line.json", w -> LineJson.write(w, result));
     return Drawings.write(
-        folder, new DrawingJob(result.building().name(), units, result.request(), result.plan()));
+        folder,
+        new DrawingJob(
+            result.building().name(), units, result.request(), result.plan(), result.cautions()));
+  }
+
+  private static <T> List<Column<T>> marked(List<Column<T>> columns, LineResult result) {
+    return Cautions.marked(columns, result.cautions());
   }
 
   /** What the numbers mean, and the cautions: basis.txt. */

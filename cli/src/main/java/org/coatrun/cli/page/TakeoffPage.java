@@ -133,8 +133,7 @@ public final class TakeoffPage {
 
   /** The caution of every output; what is invented is said first. */
   private String caution() {
-    List<String> all = results.cautions();
-    return all.size() > Cautions.ALL.size() ? all.get(0) + " " + Cautions.SHORT : Cautions.SHORT;
+    return Cautions.mark(results.cautions()).map(m -> m + " ").orElse("") + Cautions.SHORT;
   }
 
   private Map<String, Object> finding(Finding f) {

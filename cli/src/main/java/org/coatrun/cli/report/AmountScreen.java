@@ -7,6 +7,7 @@ import org.coatrun.shared.bid.amounts.BidAmounts;
 import org.coatrun.shared.bid.amounts.CostSheet;
 import org.coatrun.shared.bid.amounts.Headline;
 import org.coatrun.shared.bid.material.MaterialOrder;
+import org.coatrun.shared.bid.material.MaterialSum;
 import org.coatrun.shared.bid.programme.ProgrammePlan;
 
 /** The amounts of a bid on the screen: what to order, how long it takes, what it costs. */
@@ -27,16 +28,9 @@ final class AmountScreen {
   }
 
   private void sums() {
-    MaterialOrder order = amounts.order();
     ProgrammePlan programme = amounts.programme();
     CostSheet money = amounts.money();
-    out.printf(
-        Locale.ROOT,
-        "Material:    %,.0f bf in place, %,d bags, %,d pallets, %,d trucks%n",
-        amounts.material().total().inPlace().boardFeet(),
-        order.bags(),
-        order.pallets(),
-        programme.trucks());
+    material();
     out.printf(
         Locale.ROOT,
         "Labour:      %,.1f crew hours, %,.1f person hours%n",
@@ -59,6 +53,24 @@ final class AmountScreen {
         money.total(),
         money.complete() ? "" : ", incomplete: " + money.lacks());
     out.println();
+  }
+
+  private void material() {
+    MaterialSum all = amounts.material().total();
+    MaterialOrder order = amounts.order();
+    out.printf(
+        Locale.ROOT,
+        "Material:    %,.0f bf in place by area x thickness, %,.0f bf by the true offset volume%n",
+        all.byArea().boardFeet(),
+        all.byOffset().boardFeet());
+    out.printf(
+        Locale.ROOT,
+        "Bags:        %,d bags of %.1f bf each, %.1f bf with losses; %,d pallets, %,d trucks%n",
+        order.bags(),
+        order.theoreticalYield().boardFeet(),
+        order.adjustedYield().boardFeet(),
+        order.pallets(),
+        amounts.programme().trucks());
   }
 
   private void alternates() {

@@ -79,7 +79,8 @@ final class AmountsJson {
     json.writeNumberField("storage_m2", Rounded.fine(order.storage().squareMetres()));
     number("water_l", order.water().litres());
     number("bonding_coat_gal", order.bondingGallons());
-    json.writeNumberField("without_thickness", amounts.material().withoutThickness().size());
+    json.writeNumberField("elements", amounts.material().elements());
+    json.writeNumberField("without_thickness", amounts.material().elementsWithoutThickness());
     JsonRows.rows(json, "sums", MaterialColumns.ALL, MaterialColumns.rows(amounts));
     json.writeEndObject();
   }

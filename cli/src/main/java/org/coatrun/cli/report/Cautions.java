@@ -1,6 +1,10 @@
 package org.coatrun.cli.report;
 
+import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.coatrun.shared.listing.Listing;
 
 /** What every output says about its own limits. */
 public final class Cautions {
@@ -23,4 +27,22 @@ public final class Cautions {
       "A planning aid: the tested listing, the adopted code and the engineer of record govern.";
 
   private Cautions() {}
+
+  /** What marks an output whose thicknesses come from an invented listing; empty for others. */
+  public static Optional<String> mark(List<String> cautions) {
+    return cautions.stream().filter(Listing.DEMONSTRATION::equals).findFirst();
+  }
+
+  /** The columns, with one more that marks every row where a listing is invented. */
+  public static <T> List<Column<T>> marked(List<Column<T>> columns, List<String> cautions) {
+    List<Column<T>> all = new ArrayList<>(columns);
+    mark(cautions).ifPresent(text -> all.add(Column.of("caution", row -> text)));
+    return List.copyOf(all);
+  }
+
+  /** Prints the one line, under the mark of an invented listing where there is one. */
+  public static void print(PrintWriter out, List<String> cautions) {
+    mark(cautions).ifPresent(out::println);
+    out.println(SHORT);
+  }
 }

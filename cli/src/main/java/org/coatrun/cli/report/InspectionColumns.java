@@ -1,5 +1,6 @@
 package org.coatrun.cli.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.coatrun.shared.bid.inspection.FieldRow;
@@ -23,12 +24,19 @@ final class InspectionColumns {
 
   private InspectionColumns() {}
 
-  static List<Column<FieldRow>> sheet(UnitSystem units) {
-    return IntStream.range(0, FieldSheet.HEADER.size())
-        .mapToObj(
-            i ->
-                Column.<FieldRow>of(
-                    FieldSheet.HEADER.get(i), row -> FieldSheet.cells(row, units).get(i)))
-        .toList();
+  /** The field sheet; what is written in by hand stays its last column. */
+  static List<Column<FieldRow>> sheet(UnitSystem units, List<String> cautions) {
+    List<Column<FieldRow>> columns =
+        IntStream.range(0, FieldSheet.HEADER.size())
+            .mapToObj(
+                i ->
+                    Column.<FieldRow>of(
+                        FieldSheet.HEADER.get(i), row -> FieldSheet.cells(row, units).get(i)))
+            .toList();
+    int last = columns.size() - 1;
+    List<Column<FieldRow>> sheet =
+        new ArrayList<>(Cautions.marked(columns.subList(0, last), cautions));
+    sheet.add(columns.get(last));
+    return sheet;
   }
 }

@@ -23,7 +23,7 @@ final class MaterialColumns {
       List.of(
           Column.of("by", Row::by),
           Column.of("name", Row::name),
-          Column.of("elements", row -> row.sum().elements()),
+          Column.of("pieces", row -> row.sum().pieces()),
           Column.of("area_m2", row -> Rounded.fine(row.sum().area().squareMetres())),
           Column.of("flute_fill_m3", row -> Rounded.fine(row.sum().fluteFill().cubicMetres())),
           Column.of("by_area_m3", row -> Rounded.fine(row.sum().byArea().cubicMetres())),

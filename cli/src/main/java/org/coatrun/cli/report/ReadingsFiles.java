@@ -50,9 +50,14 @@ public final class ReadingsFiles {
    * Writes judged.csv, a row for each member and deck spot, and respray.csv, a row for each that
    * must be sprayed again.
    */
-  public static void write(OutputFolder folder, InspectionJudgement judgement) {
-    folder.write("judged.csv", out -> CsvTable.write(out, JUDGED, judgement.sets()));
-    folder.write("respray.csv", out -> CsvTable.write(out, RESPRAYS, judgement.resprays()));
+  public static void write(
+      OutputFolder folder, InspectionJudgement judgement, List<String> cautions) {
+    folder.write(
+        "judged.csv",
+        out -> CsvTable.write(out, Cautions.marked(JUDGED, cautions), judgement.sets()));
+    folder.write(
+        "respray.csv",
+        out -> CsvTable.write(out, Cautions.marked(RESPRAYS, cautions), judgement.resprays()));
   }
 
   private static Column<SetJudgement> averaging(String name, Function<Averaging, Length> value) {

@@ -33,14 +33,15 @@ public final class ReadingsScreen {
     this.units = units;
   }
 
-  /** Prints a judgement in {@code units}. */
-  public static void print(PrintWriter out, InspectionJudgement judgement, UnitSystem units) {
+  /** Prints a judgement in {@code units}, with the mark of an invented listing if it has one. */
+  public static void print(
+      PrintWriter out, InspectionJudgement judgement, UnitSystem units, List<String> cautions) {
     ReadingsScreen screen = new ReadingsScreen(out, units);
     screen.sets(judgement.sets());
     screen.floors(judgement.floors());
     screen.respray(judgement.resprays());
     RULES.forEach(out::println);
-    out.println(Cautions.SHORT);
+    Cautions.print(out, cautions);
   }
 
   private void sets(List<SetJudgement> sets) {

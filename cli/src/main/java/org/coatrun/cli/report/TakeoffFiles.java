@@ -28,7 +28,11 @@ public final class TakeoffFiles {
     folder.write(
         "findings.csv", out -> CsvTable.write(out, FindingColumns.ALL, takeoff.findings()));
     if (results.amounts().isPresent()) {
-      AmountFiles.write(folder, results.amounts().get(), results.bid().orElseThrow().job().units());
+      AmountFiles.write(
+          folder,
+          results.amounts().get(),
+          results.bid().orElseThrow().job().units(),
+          results.cautions());
     }
     folder.write("basis.txt", out -> Basis.write(out, results));
   }

@@ -1,6 +1,7 @@
 package org.coatrun.cli.workbook;
 
 import java.util.List;
+import java.util.Optional;
 import org.coatrun.cli.spreadsheet.Sheet;
 import org.coatrun.shared.bid.amounts.BasisLine;
 import org.coatrun.shared.bid.amounts.BidAmounts;
@@ -15,14 +16,19 @@ final class BidSheets {
   private final LabourRows labour;
   private final ProgrammeRows programme;
   private final MoneyRows money;
+  private final Optional<String> mark;
 
-  BidSheets(Job job, BidAmounts amounts) {
+  /**
+   * @param mark of an invented listing, to stand on top of each sheet
+   */
+  BidSheets(Job job, BidAmounts amounts, Optional<String> mark) {
     this.amounts = amounts;
-    rates = new Rates(job);
-    material = new MaterialRows(amounts, job, rates);
-    labour = new LabourRows(amounts, job, rates, material);
-    programme = new ProgrammeRows(amounts, job, rates, labour);
-    money = new MoneyRows(amounts, rates, material, labour, programme.workingDays());
+    this.mark = mark;
+    rates = new Rates(job, mark);
+    material = new MaterialRows(amounts, job, rates, mark);
+    labour = new LabourRows(amounts, job, rates, material, mark);
+    programme = new ProgrammeRows(amounts, job, rates, labour, mark);
+    money = new MoneyRows(amounts, rates, material, labour, programme.workingDays(), mark);
   }
 
   List<Sheet> sheets() {
@@ -32,7 +38,7 @@ final class BidSheets {
         labour.sheet(),
         money.sheet(),
         programme.sheet(),
-        InspectionRows.of(amounts.inspection()));
+        InspectionRows.of(amounts.inspection(), mark));
   }
 
   BidAmounts amounts() {

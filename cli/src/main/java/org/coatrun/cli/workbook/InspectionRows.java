@@ -13,12 +13,14 @@ import org.coatrun.shared.rules.ThicknessJudge;
 /** The sheet of inspection: what is read and sampled on each floor, and on which members. */
 final class InspectionRows {
 
-  private final SheetRows rows = new SheetRows("Inspection");
+  private final SheetRows rows;
 
-  private InspectionRows() {}
+  private InspectionRows(Optional<String> mark) {
+    rows = new SheetRows("Inspection", mark);
+  }
 
-  static Sheet of(InspectionPlan plan) {
-    InspectionRows sheet = new InspectionRows();
+  static Sheet of(InspectionPlan plan, Optional<String> mark) {
+    InspectionRows sheet = new InspectionRows(mark);
     sheet.floors(plan);
     sheet.kinds(plan);
     sheet.drawn(plan);

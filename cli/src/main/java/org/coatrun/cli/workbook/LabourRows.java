@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.coatrun.cli.spreadsheet.Cell;
@@ -32,7 +33,7 @@ final class LabourRows {
     }
   }
 
-  private final SheetRows rows = new SheetRows("Labour");
+  private final SheetRows rows;
   private final Map<String, int[]> ranges = new LinkedHashMap<>();
   private final Map<String, Integer> floorRows = new LinkedHashMap<>();
   private final BidAmounts amounts;
@@ -40,7 +41,9 @@ final class LabourRows {
   private final Rates rates;
   private int totalRow;
 
-  LabourRows(BidAmounts amounts, Job job, Rates rates, MaterialRows material) {
+  LabourRows(
+      BidAmounts amounts, Job job, Rates rates, MaterialRows material, Optional<String> mark) {
+    rows = new SheetRows("Labour", mark);
     this.amounts = amounts;
     this.job = job;
     this.rates = rates;

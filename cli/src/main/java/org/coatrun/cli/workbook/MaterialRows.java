@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.coatrun.cli.spreadsheet.Cell;
@@ -27,7 +28,7 @@ final class MaterialRows {
   private static final int BAGS = 10;
   private static final int FILL = 11;
 
-  private final SheetRows rows = new SheetRows("Material");
+  private final SheetRows rows;
   private final Map<String, int[]> floors = new LinkedHashMap<>();
   private final BidAmounts amounts;
   private final Job job;
@@ -36,7 +37,8 @@ final class MaterialRows {
   private int bagsRow;
   private int gallonsRow;
 
-  MaterialRows(BidAmounts amounts, Job job, Rates rates) {
+  MaterialRows(BidAmounts amounts, Job job, Rates rates, Optional<String> mark) {
+    rows = new SheetRows("Material", mark);
     this.amounts = amounts;
     this.job = job;
     this.rates = rates;
@@ -74,7 +76,7 @@ final class MaterialRows {
     rows.head(
         "working floor",
         "kind",
-        "elements",
+        "pieces",
         "area_m2",
         "area_ft2",
         "bonding coat_ft2",
@@ -112,7 +114,7 @@ final class MaterialRows {
     rows.add(
         Cell.text(floor.isEmpty() ? "(none)" : floor),
         Cell.text(kind.word()),
-        Cell.number(sum.elements(), Style.WHOLE),
+        Cell.number(sum.pieces(), Style.WHOLE),
         Cell.number(sum.area().squareMetres(), Style.HUNDREDTH),
         Cell.number(sum.area().squareFeet(), Style.HUNDREDTH),
         Cell.number(sum.bonding().squareFeet(), Style.HUNDREDTH),
@@ -135,7 +137,7 @@ final class MaterialRows {
     List<Cell> cells = new ArrayList<>();
     cells.add(Cell.text("All", Style.SUM_TEXT));
     cells.add(Cell.text("", Style.SUM_TEXT));
-    cells.add(sum(3, first, last, BigDecimal.valueOf(all.elements()), Style.SUM_WHOLE));
+    cells.add(sum(3, first, last, BigDecimal.valueOf(all.pieces()), Style.SUM_WHOLE));
     cells.add(sum(4, first, last, all.area().squareMetres()));
     cells.add(sum(5, first, last, all.area().squareFeet()));
     cells.add(sum(BONDING, first, last, all.bonding().squareFeet()));
@@ -159,9 +161,10 @@ final class MaterialRows {
     MaterialOrder order = amounts.order();
     rows.title("The order");
     rows.head("what", "amount", "unit");
+    volumes();
     bagsRow = line("bags", whole("J" + totalRow), order.bags(), "bags");
     String pallets = "ROUNDUP(B" + bagsRow + "/" + rates.cell("material.bags-per-pallet") + ",0)";
-    line("pallets", pallets, order.pallets(), "pallets");
+    int palletsRow = line("pallets", pallets, order.pallets(), "pallets");
     String ordered = "B" + bagsRow + "*" + rates.cell("material.bag");
     amount("weight of the bags", ordered, order.ordered().pounds(), "lb");
     String dry = "G" + totalRow + "/12*" + rates.cell("material.density");
@@ -174,10 +177,34 @@ final class MaterialRows {
         Cell.text("truckloads, by weight"),
         Cell.number(order.truckloads(), Style.WHOLE),
         Cell.text("as planned; does not follow the rates"));
-    rows.add(
-        Cell.text("storage for all bags at once"),
-        Cell.number(order.storage().squareFeet(), Style.TENTH),
-        Cell.text("ft2, as planned; does not follow the rates"));
+    String stacks = "ROUNDUP(B" + palletsRow + "/" + rates.cell("material.pallets-high") + ",0)";
+    String storage = stacks + "*" + rates.cell("material.pallet-area");
+    amount("storage for all bags at once", storage, order.storage().squareFeet(), "ft2");
+  }
+
+  /** Board feet both ways, and what a bag gives. */
+  private void volumes() {
+    MaterialSum all = amounts.material().total();
+    bf("in place by area x thickness", all.byArea().boardFeet());
+    bf("in place by the true offset volume", all.byOffset().boardFeet());
+    double theoretical = amounts.order().theoreticalYield().boardFeet();
+    amount("a bag in place where nothing is lost", rates.cell(Rates.YIELD), theoretical, "bf");
+    String adjusted =
+        "IF(J"
+            + totalRow
+            + ">0,G"
+            + totalRow
+            + "/J"
+            + totalRow
+            + ","
+            + rates.cell(Rates.YIELD)
+            + ")";
+    double lossy = amounts.order().adjustedYield().boardFeet();
+    amount("a bag in place with the losses of this job", adjusted, lossy, "bf");
+  }
+
+  private void bf(String what, double value) {
+    rows.add(Cell.text(what), Cell.number(value, Style.TENTH), Cell.text("bf"));
   }
 
   /** Made whole as the program does it: a billionth over does not count. */
@@ -200,7 +227,7 @@ final class MaterialRows {
   }
 
   private void others() {
-    int without = amounts.material().withoutThickness().size();
+    int without = amounts.material().elementsWithoutThickness();
     if (without > 0) {
       rows.add();
       rows.add(

@@ -3,6 +3,7 @@ package org.coatrun.cli.workbook;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.coatrun.cli.spreadsheet.Cell;
 import org.coatrun.cli.spreadsheet.Sheet;
 import org.coatrun.cli.spreadsheet.Style;
@@ -17,13 +18,19 @@ final class MoneyRows {
 
   private static final int COST = 5;
 
-  private final SheetRows rows = new SheetRows("Money");
+  private final SheetRows rows;
   private final BidAmounts amounts;
   private final Rates rates;
   private int totalRow;
 
   MoneyRows(
-      BidAmounts amounts, Rates rates, MaterialRows material, LabourRows labour, String days) {
+      BidAmounts amounts,
+      Rates rates,
+      MaterialRows material,
+      LabourRows labour,
+      String days,
+      Optional<String> mark) {
+    rows = new SheetRows("Money", mark);
     this.amounts = amounts;
     this.rates = rates;
     Map<String, String> formulas =

@@ -17,13 +17,15 @@ import org.coatrun.shared.job.Job;
 /** The sheet of days: floors by the rates; days, deliveries and checks as planned. */
 final class ProgrammeRows {
 
-  private final SheetRows rows = new SheetRows("Programme");
+  private final SheetRows rows;
   private final ProgrammePlan plan;
   private final Rates rates;
   private final int machines;
   private int daysRow;
 
-  ProgrammeRows(BidAmounts amounts, Job job, Rates rates, LabourRows labour) {
+  ProgrammeRows(
+      BidAmounts amounts, Job job, Rates rates, LabourRows labour, Optional<String> mark) {
+    rows = new SheetRows("Programme", mark);
     this.plan = amounts.programme();
     this.rates = rates;
     this.machines = job.machine().machines();

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.coatrun.cli.spreadsheet.Cell;
 import org.coatrun.cli.spreadsheet.Sheet;
 import org.coatrun.cli.spreadsheet.Style;
@@ -23,11 +24,12 @@ final class Rates {
 
   private static final int VALUE = 2;
 
-  private final SheetRows rows = new SheetRows(SHEET);
+  private final SheetRows rows;
   private final Map<String, Integer> places = new LinkedHashMap<>();
   private final Job job;
 
-  Rates(Job job) {
+  Rates(Job job, Optional<String> mark) {
+    rows = new SheetRows(SHEET, mark);
     this.job = job;
     rows.add(Cell.text("Rates and prices", Style.TITLE));
     rows.add(
@@ -104,6 +106,9 @@ final class Rates {
     input("material.bonding-coverage", "a gallon of bonding coat covers", coverage, "ft2");
     input("material.water-ratio", "water to dry material by weight", spec.waterRatio(), "");
     input("material.bags-per-pallet", "bags on a pallet", spec.bagsPerPallet(), "bags");
+    double pallet = spec.palletArea().squareFeet();
+    input("material.pallet-area", "floor a pallet takes, with its aisle", pallet, "ft2");
+    input("material.pallets-high", "pallets on one another", spec.palletsHigh(), "");
     input("machine.rate", "bags that a machine sprays in an hour", job.machine().rate(), "bags/h");
     input("machine.machines", "machines side by side", job.machine().machines(), "");
   }

@@ -2,6 +2,7 @@ package org.coatrun.cli.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.coatrun.cli.spreadsheet.Cell;
 import org.coatrun.cli.spreadsheet.Sheet;
@@ -15,6 +16,12 @@ final class SheetRows {
 
   SheetRows(String name) {
     this.name = name;
+  }
+
+  /** Begins with the mark of an invented listing, where there is one. */
+  SheetRows(String name, Optional<String> mark) {
+    this(name);
+    mark.ifPresent(text -> add(Cell.text(text, Style.BOLD)));
   }
 
   /** Adds a row and gives its number. */

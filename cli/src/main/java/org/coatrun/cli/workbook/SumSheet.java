@@ -3,6 +3,7 @@ package org.coatrun.cli.workbook;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.coatrun.cli.report.Table;
 import org.coatrun.cli.spreadsheet.Cell;
@@ -17,6 +18,11 @@ final class SumSheet {
 
   private final List<List<Cell>> rows = new ArrayList<>();
   private int widest;
+
+  /** Begins with the mark of an invented listing, where there is one. */
+  SumSheet(Optional<String> mark) {
+    mark.ifPresent(text -> rows.add(List.of(Cell.text(text, Style.BOLD))));
+  }
 
   /**
    * Adds a table.

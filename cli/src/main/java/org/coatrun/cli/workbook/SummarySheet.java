@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.coatrun.cli.report.Cautions;
 import org.coatrun.cli.report.Results;
 import org.coatrun.cli.spreadsheet.Cell;
 import org.coatrun.cli.spreadsheet.Sheet;
@@ -24,7 +25,7 @@ final class SummarySheet {
   static Sheet of(Results results, Optional<BidSheets> bid) {
     Takeoff takeoff = results.takeoff();
     SummarySheet summary = new SummarySheet();
-    summary.head(takeoff);
+    summary.head(takeoff, Cautions.mark(results.cautions()));
     summary.ledger("Members", takeoff.memberTotals());
     summary.ledger("Decks", takeoff.deckTotals());
     bid.ifPresent(summary::bid);
@@ -34,8 +35,9 @@ final class SummarySheet {
         "Summary", List.of(34, 18, 18, 60), 0, false, () -> Stream.of(rows).flatMap(List::stream));
   }
 
-  private void head(Takeoff takeoff) {
+  private void head(Takeoff takeoff, Optional<String> mark) {
     String name = takeoff.building().name();
+    mark.ifPresent(text -> rows.add(List.of(Cell.text(text, Style.BOLD))));
     rows.add(List.of(Cell.text(name.isEmpty() ? "Takeoff" : name, Style.TITLE)));
     for (ModelFile file : takeoff.building().files()) {
       rows.add(List.of(Cell.text("Model"), Cell.text(file.name())));
@@ -74,8 +76,8 @@ final class SummarySheet {
     BidAmounts amounts = bid.amounts();
     rows.add(List.of());
     rows.add(List.of(Cell.text("To be sprayed", Style.BOLD)));
-    count("elements", amounts.material().lines().size());
-    count("elements without a thickness", amounts.material().withoutThickness().size());
+    count("elements", amounts.material().elements());
+    count("elements without a thickness", amounts.material().elementsWithoutThickness());
     formula("bags", bid.bags(), BigDecimal.valueOf(amounts.order().bags()), Style.WHOLE);
     formula("crew hours", bid.crewHours(), hours(amounts), Style.TENTH);
     formula("working days", bid.days(), days(amounts), Style.WHOLE);

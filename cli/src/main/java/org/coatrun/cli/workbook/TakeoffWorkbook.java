@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.coatrun.cli.output.OutputFolder;
+import org.coatrun.cli.report.Cautions;
 import org.coatrun.cli.report.Results;
 import org.coatrun.cli.report.Table;
 import org.coatrun.cli.report.TakeoffTables;
@@ -26,17 +27,20 @@ public final class TakeoffWorkbook {
     Optional<BidSheets> bid =
         results
             .bid()
-            .flatMap(b -> results.amounts().map(amounts -> new BidSheets(b.job(), amounts)));
+            .flatMap(
+                b ->
+                    results
+                        .amounts()
+                        .map(a -> new BidSheets(b.job(), a, Cautions.mark(results.cautions()))));
     List<Sheet> sheets = sheets(results, bid);
     folder.writeBytes("takeoff.xlsx", out -> WorkbookFile.write(out, sheets));
   }
 
   private static List<Sheet> sheets(Results results, Optional<BidSheets> bid) {
-    Takeoff takeoff = results.takeoff();
     List<Sheet> sheets = new ArrayList<>();
     sheets.add(SummarySheet.of(results, bid));
-    sheets.add(byFloor(takeoff, results.amounts()));
-    sheets.add(bySection(takeoff, results.amounts()));
+    sheets.add(byFloor(results));
+    sheets.add(bySection(results));
     sheets.add(TableSheet.of("Members", TakeoffTables.members(results), "members.csv"));
     sheets.add(TableSheet.of("Decks", TakeoffTables.decks(results), "decks.csv"));
     bid.ifPresent(b -> sheets.addAll(b.sheets()));
@@ -46,20 +50,24 @@ public final class TakeoffWorkbook {
     return sheets;
   }
 
-  private static Sheet byFloor(Takeoff takeoff, Optional<BidAmounts> amounts) {
-    SumSheet sheet = new SumSheet();
+  private static Sheet byFloor(Results results) {
+    Takeoff takeoff = results.takeoff();
+    SumSheet sheet = new SumSheet(Cautions.mark(results.cautions()));
     add(sheet, "Members by storey", "storey", takeoff.membersByStorey(), takeoff.memberTotals());
     add(sheet, "Decks by storey", "storey", takeoff.decksByStorey(), takeoff.deckTotals());
-    amounts.ifPresent(a -> material(sheet, a, "floor"));
+    results.amounts().ifPresent(a -> material(sheet, a, "floor"));
     return sheet.sheet("By floor");
   }
 
-  private static Sheet bySection(Takeoff takeoff, Optional<BidAmounts> amounts) {
-    SumSheet sheet = new SumSheet();
+  private static Sheet bySection(Results results) {
+    Takeoff takeoff = results.takeoff();
+    SumSheet sheet = new SumSheet(Cautions.mark(results.cautions()));
     add(sheet, "Members by section", "section", takeoff.membersBySection(), takeoff.memberTotals());
     add(sheet, "Members by role", "role", takeoff.membersByRole(), takeoff.memberTotals());
-    amounts.ifPresent(
-        a -> List.of("section", "role", "rule", "kind").forEach(by -> material(sheet, a, by)));
+    results
+        .amounts()
+        .ifPresent(
+            a -> List.of("section", "role", "rule", "kind").forEach(by -> material(sheet, a, by)));
     return sheet.sheet("By section");
   }
 

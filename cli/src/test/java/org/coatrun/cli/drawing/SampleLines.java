@@ -3,6 +3,7 @@ package org.coatrun.cli.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.coatrun.cli.report.Cautions;
 import org.coatrun.cli.report.UnitSystem;
 import org.coatrun.routing.line.LinePlanner;
 import org.coatrun.shared.line.FloorOutline;
@@ -25,7 +26,7 @@ final class SampleLines {
   private SampleLines() {}
 
   static DrawingJob job(String building, UnitSystem units, LineRequest request) {
-    return new DrawingJob(building, units, request, LinePlanner.plan(request));
+    return new DrawingJob(building, units, request, LinePlanner.plan(request), Cautions.ALL);
   }
 
   /** A hall of one storey, 120 by 80 m, its steel too high for the hand. */

@@ -53,7 +53,7 @@ class AmountFilesTest {
   @ValueSource(strings = {"floor", "section", "role", "rule", "kind"})
   void materialAddsUpToTheJob(String by) throws IOException {
     CsvTable csv = material();
-    for (String column : List.of("elements", "area_ft2", "board_feet", "bags", "flute_fill_m3")) {
+    for (String column : List.of("pieces", "area_ft2", "board_feet", "bags", "flute_fill_m3")) {
       assertThat(sum(csv, by, column)).isCloseTo(sum(csv, "job", column), within(1e-4));
     }
     assertThat(sum(csv, "job", "bags")).isGreaterThan(100);
@@ -77,7 +77,7 @@ class AmountFilesTest {
   void theFieldSheetComesBackBlankAndIsNotCalledGood() throws IOException {
     StringWriter text = new StringWriter();
     org.coatrun.cli.report.CsvTable.write(
-        text, InspectionColumns.sheet(UnitSystem.US), amounts.inspection().rows());
+        text, InspectionColumns.sheet(UnitSystem.US, List.of()), amounts.inspection().rows());
     List<FieldReading> back = FieldSheetReader.parse("inspection.csv", text.toString());
     assertThat(back).hasSameSizeAs(amounts.inspection().rows());
     InspectionJudgement judged = InspectionJudge.judge("inspection.csv", back, UnitSystem.US);

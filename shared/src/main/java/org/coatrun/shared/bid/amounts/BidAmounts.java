@@ -63,7 +63,7 @@ public record BidAmounts(
     LabourBill labour = LabourBill.of(material, job);
     ProgrammePlan programme = ProgrammePlanner.plan(material, labour, order, job, temperatures);
     CostSheet money =
-        CostSheet.of(bags, labour, programme, material.withoutThickness().size(), job);
+        CostSheet.of(bags, labour, programme, material.elementsWithoutThickness(), job);
     InspectionPlan inspection = InspectionPlanner.plan(material, job);
     List<Finding> findings = new ArrayList<>(AmountFindings.of(material, labour));
     findings.addAll(money.findings());

@@ -23,8 +23,8 @@ public record Headline(
   /** The headline of amounts. */
   static Headline of(BidAmounts amounts) {
     return new Headline(
-        amounts.material().lines().size(),
-        amounts.material().withoutThickness().size(),
+        amounts.material().elements(),
+        amounts.material().elementsWithoutThickness(),
         amounts.material().total().area(),
         amounts.material().total().inPlace(),
         amounts.order().bags(),

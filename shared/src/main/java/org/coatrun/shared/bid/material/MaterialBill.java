@@ -36,6 +36,16 @@ public record MaterialBill(
         order.floors());
   }
 
+  /** Elements to be sprayed; one that is sprayed from several floors counts once. */
+  public int elements() {
+    return (int) lines.stream().map(line -> line.item().id()).distinct().count();
+  }
+
+  /** Elements that must be coated and have no thickness, each once. */
+  public int elementsWithoutThickness() {
+    return (int) withoutThickness.stream().map(line -> line.item().id()).distinct().count();
+  }
+
   /** The sum of all lines. */
   public MaterialSum total() {
     return MaterialSum.of(lines);

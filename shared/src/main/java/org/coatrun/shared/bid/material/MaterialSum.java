@@ -8,13 +8,13 @@ import org.coatrun.shared.units.Volume;
  * A sum of lines. Sums of sums equal the sum of all lines to the last digit, in any order (see
  * {@link Grid}); nothing is rounded before bags are made whole.
  *
- * @param elements lines that were summed; a member that is sprayed from two floors is on two
+ * @param pieces lines that were summed: a member that is sprayed from two floors is two
  * @param fluteFill what fills flutes; it is in the volumes as well
  * @param byOffset true volumes, and area by thickness where corners are not known
  * @param sprayed in place and lost
  */
 public record MaterialSum(
-    int elements,
+    int pieces,
     Area area,
     Volume fluteFill,
     Volume byArea,
@@ -40,7 +40,7 @@ public record MaterialSum(
   /** The sum of both. */
   public MaterialSum plus(MaterialSum more) {
     return new MaterialSum(
-        elements + more.elements,
+        pieces + more.pieces,
         area.plus(more.area),
         fluteFill.plus(more.fluteFill),
         byArea.plus(more.byArea),
