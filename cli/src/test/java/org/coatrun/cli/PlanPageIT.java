@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.StreamSupport;
 import org.coatrun.cli.browser.Browser;
 import org.coatrun.cli.browser.BrowserPage;
 import org.coatrun.cli.browser.InBrowser;
@@ -148,6 +149,24 @@ class PlanPageIT {
     BufferedImage with = Views.of(page);
     page.set("#line-shown", "false");
     assertThat(Views.difference(with, Views.of(page))).isGreaterThan(0.0005);
+  }
+
+  @Test
+  void theLineFollowsTheStoreysThatAreShown() {
+    String bodies =
+        "coatrun.scene.line.children.reduce((n, b) => n + (b.isInstancedMesh ? b.count : 1), 0)";
+    int all = page.evaluate(bodies).asInt();
+    assertThat(page.text("#legend")).contains("machine", "hose", "pipe", "place of work");
+    page.set("#only-storey", "true");
+    page.set("#storey", "3");
+    long places =
+        StreamSupport.stream(page.evaluate("coatrun.line.chosen.cells").spliterator(), false)
+            .filter(c -> c.path("floor").asInt() == 2)
+            .count();
+    assertThat(page.evaluate(bodies).asInt()).isLessThan(all / 2).isGreaterThan((int) places);
+    page.set("#line-shown", "false");
+    assertThat(page.evaluate(bodies).asInt()).isZero();
+    assertThat(page.text("#legend")).doesNotContain("hose");
   }
 
   private double sum(String column) {

@@ -88,16 +88,21 @@ final class LocalMesh {
     return 2 * (x * y + y * z + z * x);
   }
 
-  /** The box around it, in its own axes, exposed all over. */
+  /** A plain box around it, exposed all over. */
   LocalMesh box() {
-    short[] c = corners();
-    short[] grid = new short[24];
-    for (int v = 0; v < 8; v++) {
-      grid[3 * v] = c[v % 2 == 0 ? 0 : 3];
-      grid[3 * v + 1] = c[v / 2 % 2 == 0 ? 1 : 4];
-      grid[3 * v + 2] = c[v / 4 == 0 ? 2 : 5];
+    short[] own = welded().grid();
+    double[] points = new double[own.length];
+    for (int i = 0; i < own.length; i++) {
+      points[i] = own[i];
     }
-    return of(new WeldedMesh(grid, BOX, new byte[BOX.length / 3]), little().getFloat(8));
+    double[] box = PlainBox.around(points);
+    double most = DoubleStream.of(box).map(Math::abs).max().orElse(0);
+    double coarser = Math.max(1, most / Short.MAX_VALUE);
+    short[] grid = new short[box.length];
+    for (int i = 0; i < grid.length; i++) {
+      grid[i] = (short) Math.round(box[i] / coarser);
+    }
+    return of(new WeldedMesh(grid, BOX, new byte[BOX.length / 3]), (float) (scale() * coarser));
   }
 
   /** Least and greatest x, y, z in steps of the scale. */

@@ -25,7 +25,7 @@ function lines(hatch) {
 }
 
 /** The legend; the rows of categories filter when they are pressed. */
-export function showLegend(host, column, scale, { hatched, faces, notes, filtered, onFilter }) {
+export function showLegend(host, column, scale, { hatched, faces, line, notes, filtered, onFilter }) {
   host.replaceChildren(h("details", { open: true }, h("summary", {}, column.label),
       h("ul", {}, ...scale.rows.map((row) => h("li", {}, row.value === undefined
         ? h("span", { class: "row" }, swatch(row, hatched), row.text)
@@ -33,6 +33,7 @@ export function showLegend(host, column, scale, { hatched, faces, notes, filtere
           type: "button", class: "row", "aria-pressed": String(filtered === String(row.value)), title: "Show only these",
           onclick: () => onFilter(String(row.value)),
         }, swatch(row, hatched), row.text))),
-        faces && h("li", {}, h("span", { class: "row" }, swatch({ colour: "#d9d7d0", hatch: 6, letter: "" }, true), "pale and lined: covered or not coated"))),
+        faces && h("li", {}, h("span", { class: "row" }, swatch({ colour: "#d9d7d0", hatch: 6, letter: "" }, true), "pale and lined: covered or not coated")),
+          ...line.map((row) => h("li", {}, h("span", { class: "row" }, swatch(row, false), row.text)))),
       ...notes.map((n) => h("p", {}, n))));
 }

@@ -102,7 +102,8 @@ export class LinePanel {
   paper() {
     const floors = this.line.floors.map((f, n) => n).filter((n) => this.chosen.cells.some((c) => c.floor === n));
     return [h("h2", {}, `The line: ${this.chosen.label}`), this.comparison(),
-      ...floors.flatMap((n) => [h("figure", {}, planOf(this.line, this.chosen, n), h("figcaption", {}, legendWords())), ...this.checks(n), ...this.missed(n)]),
+      ...floors.map((n) => h("section", { class: "floor" }, h("h3", {}, this.line.floors[n].name),
+          h("figure", {}, planOf(this.line, this.chosen, n), h("figcaption", {}, legendWords())), ...this.checks(n), ...this.missed(n))),
       ...this.lists()];
   }
 }

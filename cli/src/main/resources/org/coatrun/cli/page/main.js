@@ -1,4 +1,4 @@
-import { afterBurst, afterPaint, byId, bytesOf, h } from "./dom.js";
+import { afterPaint, byId, bytesOf, h, known } from "./dom.js";
 import { scaleFor } from "./colour.js";
 import { inflated, readGeometry } from "./geometry.js";
 import { setSystem } from "./quantity.js";
@@ -11,7 +11,7 @@ import { layOutPaper } from "./paper.js";
 import { Scene } from "./scene.js";
 import { Lists } from "./lists.js";
 import { LinePanel } from "./line.js";
-import { lineBodies } from "./line-bodies.js";
+import { lineBodies, lineLegend } from "./line-bodies.js";
 import { copyText, saveFile } from "./hand-out.js";
 import { wireCanvas } from "./canvas.js";
 
@@ -26,7 +26,6 @@ class Page {
     const line = this.line ? [{ key: "line", label: "Line", show: (host) => this.line.show(host) }] : [];
     this.lists = new Lists(this.model, line, { onChoose: (row, add) => this.chooseRow(row, add) });
     this.model.listen((what) => this.follow(what));
-    this.slowly = afterBurst(60, () => this.lists.refilter());
   }
 
   get column() {
@@ -39,6 +38,7 @@ class Page {
 
   follow(what) {
     if (what === "shown") this.lists.refilter();
+    if (what === "shown" && this.line) this.drawLine();
     this.showControls();
     this.repaint();
     if (what === "chosen") {
@@ -59,7 +59,7 @@ class Page {
     if (!column) return;
     const scale = scaleFor(column, model.elements, this.theme);
     showLegend(byId("legend"), column, scale, {
-      hatched: byId("hatch").checked, faces: byId("faces").checked, notes: model.rest.length > 0 ? ["Counts are of those shown one by one."] : [],
+      hatched: byId("hatch").checked, faces: byId("faces").checked, line: this.lineIsShown ? lineLegend(this.line.chosen, this.theme) : [], notes: model.rest.length > 0 ? ["Counts are of those shown one by one."] : [],
       filtered: model.filters.get(column.key), onFilter: (value) => model.filter(column.key, value),
     });
     const chosen = new Set(model.chosen);
@@ -69,11 +69,21 @@ class Page {
     });
   }
 
+  get lineIsShown() {
+    return this.line !== null && byId("line-shown").checked;
+  }
+
   showLine() {
-    byId("line-shown").closest("label").hidden = !this.line;
-    if (!this.line) return;
-    this.scene?.setLine(byId("line-shown").checked ? lineBodies(this.data.line, this.line.chosen, this.theme) : []);
+    this.drawLine();
+    this.repaint();
     if (this.model.last) this.card();
+  }
+
+  /** The line on the floors of the storeys that are shown. */
+  drawLine() {
+    const { data, model, scene } = this;
+    const level = (n) => { const at = data.storeys.indexOf(data.line.floors[n].name); return at < 0 ? null : at; };
+    scene?.setLine(this.lineIsShown ? lineBodies(data.line, this.line.chosen, this.theme, (n) => model.inStorey({ level: level(n) })) : []);
   }
 
   /** Chooses an element, shows it and turns to it. */
@@ -114,8 +124,7 @@ class Page {
     document.documentElement.dataset.theme = theme;
     byId("theme").textContent = theme === "dark" ? "Light" : "Dark";
     this.scene?.setTheme(theme === "dark" ? "#1c2126" : "#ffffff", theme === "dark" ? "#eceae4" : "#1d2228");
-    this.repaint();
-    this.showLine();
+    if (this.line) this.showLine(); else this.repaint();
   }
 
   applyCut() {
@@ -223,7 +232,9 @@ class Page {
     byId("caution").textContent = data.caution;
     byId("units").value = data.units;
     byId("colour").replaceChildren(...model.scales.map((c) => h("option", { value: c.key }, c.label)));
-    byId("colour").value = (model.scales.find((c) => c.key === "thickness") ?? model.scales[0])?.key;
+    const tells = (c) => new Set(model.steel.map((e) => e[c.key]).filter(known)).size > 1;
+    byId("colour").value = (model.scales.find((c) => c.key === "thickness") ?? model.scales.find(tells) ?? model.scales[0])?.key;
+    byId("line-shown").closest("label").hidden = !this.line;
     byId("storey").max = data.storeys.length;
     const [first, ...more] = data.lacks;
     byId("lacks").hidden = !first;

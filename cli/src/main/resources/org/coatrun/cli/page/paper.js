@@ -14,12 +14,17 @@ export function layOutPaper(model, scene, more) {
       ...(data.lacks.length > 0 ? [h("ul", {}, ...data.lacks.map((l) => h("li", {}, l)))] : []),
       ...(scene ? [picture(scene.canvas), legend()] : []),
       h("p", {}, shownNow(model)),
-      ...grouped.map((c) => sums(`Members by ${c.label.toLowerCase()}`, members, c, data.columns.filter((k) => k.sum && k.members))),
-      decks.length > 0 && sums("Decks by storey", decks, data.columns.find((c) => c.key === "storey"), data.columns.filter((k) => k.sum && k.decks)),
+      ...grouped.map((c) => sums(titleOf(c), members, c, data.columns.filter((k) => k.sum && k.members))),
+      ...(decks.length > 0 ? [sums("Decks by storey", decks, data.columns.find((c) => c.key === "storey"), data.columns.filter((k) => k.sum && k.decks))] : []),
       ...chosen(model),
       ...(more ? more() : []),
       ...findings(data.findings),
       ...data.basis.flatMap((p) => [h("h2", {}, p.title), h("ul", {}, ...p.lines.map((l) => h("li", {}, l)))]));
+}
+
+function titleOf(column) {
+  const label = column.label.toLowerCase();
+  return label.endsWith(" by") ? `Members, ${label}` : `Members by ${label}`;
 }
 
 /** A copy of the view: what a drawing surface of its own kind shows may lag behind on paper. */

@@ -37,7 +37,7 @@ const digitsOf = (digits) => (formats[digits] ??= new Intl.NumberFormat("en-US",
 /** A value with its unit; thickness in inches as the trade's fraction, hours without idle zeros. */
 export function formatWithUnit(value, kind) {
   if (kind === "hours" && known(value)) return `${Number(value.toFixed(2))} h`;
-  const fraction = kind === "thickness" && system === "us" ? sixteenths(value / IN) : "";
+  const fraction = kind === "thickness" && system === "us" && known(value) ? sixteenths(value / IN) : "";
   const text = fraction || format(value, kind);
   const unit = unitOf(kind);
   return text && unit ? `${text} ${unit}` : text;
@@ -46,6 +46,7 @@ export function formatWithUnit(value, kind) {
 const known = (value) => value !== null && value !== undefined;
 
 function sixteenths(inches) {
+  if (inches === 0) return "0";
   const n = Math.round(inches * SIXTEENTHS);
   if (!Number.isFinite(inches) || n === 0 || Math.abs(inches * SIXTEENTHS - n) > 1e-3) return "";
   let top = n % SIXTEENTHS, bottom = SIXTEENTHS;

@@ -6,6 +6,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.coatrun.cli.browser.Browser;
 import org.coatrun.cli.browser.BrowserPage;
 import org.coatrun.cli.browser.InBrowser;
@@ -78,6 +81,19 @@ class LinePageIT {
       p.click("#link");
       assertThat(p.evaluate("location.hash").asText()).contains("spot=1").contains("floor=1");
       assertThat(p.complaints()).isEmpty();
+    }
+  }
+
+  @Test
+  void paperShowsEachFloorUnderItsNameAndNoLeftOversOfTheScript(Browser browser) throws Exception {
+    try (BrowserPage p = browser.page(1280, 900).open(page, "theme=dark");
+        PDDocument paper = Loader.loadPDF(p.printed())) {
+      String text = new PDFTextStripper().getText(paper).replaceAll("\\s+", " ");
+      assertThat(text)
+          .contains("The line: the plan: near", "Level 1 R1 shaft", "Level 2 R1 shaft")
+          .contains("Checks of Level 2")
+          .doesNotContain("Decks by storey", "false", "undefined", "null");
+      assertThat(p.evaluate("document.documentElement.dataset.theme").asText()).isEqualTo("dark");
     }
   }
 

@@ -40,6 +40,33 @@ class PlainShapesTest {
     assertThat(box.box()).isEqualTo(box);
   }
 
+  /** 10 m long and 0.2 m thick, slanting in space: its box by hand, along itself. */
+  @Test
+  void aSlantingBarStaysABar() {
+    Vec3 along = new Vec3(2, 1, 2).times(1 / 3.0);
+    Vec3 up = new Vec3(-1, -2, 2).times(1 / 3.0);
+    Vec3 aside = along.cross(up);
+    double[] points = new double[3 * 2 * 40];
+    for (int i = 0; i < 80; i++) {
+      double angle = Math.PI * i / 20;
+      Vec3 p =
+          along
+              .times(i < 40 ? 0 : 10)
+              .plus(up.times(0.1 * Math.cos(angle)))
+              .plus(aside.times(0.1 * Math.sin(angle)));
+      points[3 * i] = p.x();
+      points[3 * i + 1] = p.y();
+      points[3 * i + 2] = p.z();
+    }
+    double[] box = PlainBox.around(points);
+    for (int v = 0; v < 8; v++) {
+      Vec3 corner = new Vec3(box[3 * v], box[3 * v + 1], box[3 * v + 2]);
+      double at = corner.dot(along);
+      assertThat(Math.min(Math.abs(at), Math.abs(at - 10))).isLessThan(0.001);
+      assertThat(corner.minus(along.times(at)).length()).isBetween(0.1, 0.1415);
+    }
+  }
+
   /** A flat half disc of so many triangles. */
   private static PageBody fan(int triangles, double radius) {
     List<Double> points = new ArrayList<>();

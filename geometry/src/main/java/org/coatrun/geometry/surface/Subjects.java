@@ -17,19 +17,25 @@ import org.coatrun.shared.model.Role;
 import org.coatrun.shared.model.Substance;
 
 /**
- * What is measured and what only covers. Members and walls of concrete, masonry or unknown
- * substance cover what touches or stands in them; light partitions come after spraying and do not.
+ * What is measured, what only covers, and what only stands there. Members and walls of concrete,
+ * masonry or unknown substance cover what touches or stands in them; light partitions come after
+ * spraying and do not.
  *
  * @param measured steel members, fasteners and what counts as deck apart, and decks; sorted
  * @param covering what else may cover them; sorted
+ * @param standing other members and walls, for a picture: light partitions, timber; sorted
  * @param openings by host
  */
 record Subjects(
-    List<Element> measured, List<Element> covering, Map<ElementId, List<Opening>> openings) {
+    List<Element> measured,
+    List<Element> covering,
+    List<Element> standing,
+    Map<ElementId, List<Opening>> openings) {
 
   static Subjects of(Building building) {
     List<Element> measured = new ArrayList<>();
     List<Element> covering = new ArrayList<>();
+    List<Element> standing = new ArrayList<>();
     Set<ElementId> decks = new HashSet<>();
     building.decks().forEach(d -> decks.add(d.id()));
     for (Member m : building.members()) {
@@ -38,20 +44,26 @@ record Subjects(
       }
       if (m.classification().isSteel()) {
         measured.add(m);
-      } else if (covers(m.classification())) {
-        covering.add(m);
+      } else {
+        (covers(m.classification()) ? covering : standing).add(m);
       }
     }
     measured.addAll(building.decks());
     covering.addAll(building.slabs());
-    building.walls().stream().filter(w -> covers(w.classification())).forEach(covering::add);
+    building.walls().forEach(w -> (covers(w.classification()) ? covering : standing).add(w));
     building.bulks().stream().filter(b -> covers(b.classification())).forEach(covering::add);
     measured.sort(Comparator.comparing(Element::id));
     Set<ElementId> known = new HashSet<>();
     measured.forEach(e -> known.add(e.id()));
-    covering.removeIf(e -> known.contains(e.id()));
-    covering.sort(Comparator.comparing(Element::id));
-    return new Subjects(measured, covering, openings(building));
+    sortUnknown(covering, known);
+    sortUnknown(standing, known);
+    return new Subjects(measured, covering, standing, openings(building));
+  }
+
+  /** Takes out what is known already, and sorts the rest. */
+  private static void sortUnknown(List<Element> elements, Set<ElementId> known) {
+    elements.removeIf(e -> !known.add(e.id()));
+    elements.sort(Comparator.comparing(Element::id));
   }
 
   private static boolean covers(Classification c) {

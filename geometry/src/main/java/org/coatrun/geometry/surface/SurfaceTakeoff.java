@@ -70,7 +70,13 @@ public final class SurfaceTakeoff {
               outcomes[i] = takeoff.measure(made[i], neighbours, kernel);
               progress.step(done.incrementAndGet(), total);
             });
-    options.meshes().ifPresent(sink -> standingBy(made, total, sink));
+    options
+        .meshes()
+        .ifPresent(
+            sink -> {
+              covering(made, total, sink);
+              standing(subjects, things, crew, sink);
+            });
     return gathered(outcomes, Crew.result(frame), Crew.result(standings), extents(made, total));
   }
 
@@ -84,11 +90,24 @@ public final class SurfaceTakeoff {
     return out;
   }
 
-  private static void standingBy(Things.Result[] made, int from, Consumer<ElementMesh> sink) {
+  private static void covering(Things.Result[] made, int from, Consumer<ElementMesh> sink) {
     for (int i = from; i < made.length; i++) {
-      if (made[i] instanceof Things.Result.Made m) {
-        sink.accept(m.mesh(Triangles.of(m.thing().form())));
-      }
+      draw(made[i], sink);
+    }
+  }
+
+  /** These take no part in what is measured, and are made for the picture alone. */
+  private static void standing(
+      Subjects subjects, Things things, Crew crew, Consumer<ElementMesh> sink) {
+    List<Element> all = subjects.standing();
+    crew.each(
+        all.size(),
+        kernel -> i -> draw(things.of(all.get(i), subjects.openingsOf(all.get(i)), kernel), sink));
+  }
+
+  private static void draw(Things.Result made, Consumer<ElementMesh> sink) {
+    if (made instanceof Things.Result.Made m) {
+      sink.accept(m.mesh(Triangles.of(m.thing().form())));
     }
   }
 
