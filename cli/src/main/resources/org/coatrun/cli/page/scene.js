@@ -8,7 +8,7 @@ import { codeOf, EDGE_FRAGMENT, FRAGMENT, VERTEX } from "./shade.js";
 
 /** From so many triangles on, boxes stand for members while the view moves. */
 const LIGHT_ABOVE = 150000;
-const MOST_EDGES = 3000000;
+const MOST_EDGES = 1500000;
 
 /** The picture: one mesh, one draw call, drawn only when something changed. */
 export class Scene {
