@@ -15,14 +15,16 @@ final class AmountScreen {
 
   private final PrintWriter out;
   private final BidAmounts amounts;
+  private final UnitSystem units;
 
-  private AmountScreen(PrintWriter out, BidAmounts amounts) {
+  private AmountScreen(PrintWriter out, BidAmounts amounts, UnitSystem units) {
     this.out = out;
     this.amounts = amounts;
+    this.units = units;
   }
 
-  static void print(PrintWriter out, BidAmounts amounts) {
-    AmountScreen screen = new AmountScreen(out, amounts);
+  static void print(PrintWriter out, BidAmounts amounts, UnitSystem units) {
+    AmountScreen screen = new AmountScreen(out, amounts, units);
     screen.sums();
     screen.alternates();
   }
@@ -60,15 +62,15 @@ final class AmountScreen {
     MaterialOrder order = amounts.order();
     out.printf(
         Locale.ROOT,
-        "Material:    %,.0f bf in place by area x thickness, %,.0f bf by the true offset volume%n",
-        all.byArea().boardFeet(),
-        all.byOffset().boardFeet());
+        "Material:    %s in place by area x thickness, %s by the true offset volume%n",
+        units.showMaterial(all.byArea()),
+        units.showMaterial(all.byOffset()));
     out.printf(
         Locale.ROOT,
-        "Bags:        %,d bags of %.1f bf each, %.1f bf with losses; %,d pallets, %,d trucks%n",
+        "Bags:        %,d bags of %s each, %s with losses; %,d pallets, %,d trucks%n",
         order.bags(),
-        order.theoreticalYield().boardFeet(),
-        order.adjustedYield().boardFeet(),
+        units.showBag(order.theoreticalYield()),
+        units.showBag(order.adjustedYield()),
         order.pallets(),
         amounts.programme().trucks());
   }

@@ -36,7 +36,7 @@ public final class TakeoffScreen {
     screen.decks();
     screen.notCounted();
     BidScreen.print(out, results, units);
-    results.amounts().ifPresent(amounts -> AmountScreen.print(out, amounts));
+    results.amounts().ifPresent(amounts -> AmountScreen.print(out, amounts, units));
     FindingSummary.print(out, screen.takeoff.findings());
     out.println();
     out.println(Cautions.SHORT);

@@ -5,6 +5,7 @@ import org.coatrun.shared.model.Building;
 import org.coatrun.shared.units.Area;
 import org.coatrun.shared.units.Length;
 import org.coatrun.shared.units.Mass;
+import org.coatrun.shared.units.Volume;
 
 /** The units that the screen shows. Files are in SI whatever these are. */
 public enum UnitSystem {
@@ -66,6 +67,18 @@ public enum UnitSystem {
   /** Whole, without the unit. */
   public String show(Mass value) {
     return grouped(0, this == US ? value.pounds() : value.kilograms());
+  }
+
+  /** Material in place, with its unit: whole board feet, or hundredths of a cubic metre. */
+  String showMaterial(Volume value) {
+    return this == US
+        ? grouped(0, value.boardFeet()) + " bf"
+        : grouped(2, value.cubicMetres()) + " m3";
+  }
+
+  /** What a bag gives in place, with its unit: board feet or litres, to the tenth. */
+  String showBag(Volume value) {
+    return this == US ? grouped(1, value.boardFeet()) + " bf" : grouped(1, value.litres()) + " L";
   }
 
   /** Its unit of thickness. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.coatrun.shared.bid.labour.LabourBill;
@@ -82,8 +83,8 @@ final class AmountFindings {
   private static Finding bonding(String floor, Area area) {
     return Finding.of(
         WorkFinding.BONDING_COAT,
-        Numbers.plain(area.squareFeet())
-            + " ft2 of galvanised deck over '"
+        String.format(Locale.ROOT, "%,.0f ft2 (%,.1f m2)", area.squareFeet(), area.squareMetres())
+            + " of galvanised deck over '"
             + floor
             + "' take a bonding coat first.");
   }
@@ -93,6 +94,7 @@ final class AmountFindings {
   }
 
   private static String feet(Length length) {
-    return Numbers.plain(length.feet()) + " ft";
+    return String.format(
+        Locale.ROOT, "%s ft (%.1f m)", Numbers.plain(length.feet()), length.metres());
   }
 }

@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.NavigableMap;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.finding.WorkFinding;
@@ -60,7 +61,7 @@ final class ColdDays {
         where(day)
             + degrees(found.temperature())
             + " at "
-            + found.at()
+            + clock(found.at().toString())
             + "; least is "
             + degrees(cold.least())
             + " from "
@@ -71,14 +72,20 @@ final class ColdDays {
   }
 
   private static Finding missing(WorkDay day, Judgement.Unknown found) {
-    return Finding.of(WorkFinding.TEMPERATURES_MISSING, where(day) + found.missing() + ".");
+    return Finding.of(WorkFinding.TEMPERATURES_MISSING, where(day) + clock(found.missing()) + ".");
   }
 
   private static String where(WorkDay day) {
-    return day.date().orElseThrow() + " (day " + day.day() + ", " + day.floors() + "): ";
+    String floors = String.join(" and ", day.floors());
+    return day.date().orElseThrow() + " (day " + day.day() + ", " + floors + "): ";
+  }
+
+  /** Date and time with a blank between them, as the temperature file has it. */
+  private static String clock(String text) {
+    return text.replaceAll("(?<=[0-9])T(?=[0-9])", " ");
   }
 
   private static String degrees(Temperature t) {
-    return Numbers.plain(t.fahrenheit()) + " F";
+    return String.format(Locale.ROOT, "%s F (%.1f C)", Numbers.plain(t.fahrenheit()), t.celsius());
   }
 }

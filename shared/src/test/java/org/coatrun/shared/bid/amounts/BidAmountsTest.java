@@ -75,12 +75,12 @@ class BidAmountsTest {
     assertThat(codes(amounts)).containsExactly("F410", "F411", "F412");
     assertThat(amounts.findings().get(0).sentence())
         .isEqualTo(
-            "2 elements over 'Level 1' reach above the last height band of 100 ft; the highest, beam"
-                + " M2, reaches 130 ft.");
+            "2 elements over 'Level 1' reach above the last height band of 100 ft (30.5 m); the"
+                + " highest, beam M2, reaches 130 ft (39.6 m).");
     assertThat(amounts.findings().get(1).sentence())
         .isEqualTo("The height above 'Level 1' is not known of 1 element, such as beam M3.");
     assertThat(amounts.findings().get(2).sentence())
-        .isEqualTo("100 ft2 of galvanised deck over 'Level 1' take a bonding coat first.");
+        .isEqualTo("100 ft2 (9.3 m2) of galvanised deck over 'Level 1' take a bonding coat first.");
   }
 
   /** The lines of the tests' building: its deck is sprayed where the job says so. */

@@ -102,7 +102,8 @@ class TemperatureFileTest {
     List<Finding> cold = judged("start: 2026-01-05", hours(sunday, 96, 45, 7, 20));
     assertThat(cold.get(0).code().code()).isEqualTo("F418");
     assertThat(cold.get(0).sentence())
-        .startsWith("2026-01-05 (day 1, [Level 1]): 20 F at 2026-01-04T07:00; least is 40 F");
+        .startsWith(
+            "2026-01-05 (day 1, Level 1): 20 F (-6.7 C) at 2026-01-04 07:00; least is 40 F (4.4 C)");
   }
 
   @Test
