@@ -39,10 +39,8 @@ public final class Rulings {
     return new Ruling(
         byRule.map(i -> job.ratings().get(i).hours()).orElse(deckHours(item).or(table::hours)),
         byRule.map(this::label).orElse(deckHours(item).isPresent() ? "deck.hours" : row(table)),
-        byRule.map(this::reason).orElse(table.reason()),
-        last(matching, r -> r.coat().isPresent())
-            .map(i -> job.ratings().get(i).coat().orElseThrow())
-            .orElse(item instanceof CoatedMember || job.deck().spray()),
+        byRule.map(this::reason).or(() -> deckReason(item)).orElse(table.reason()),
+        bare(item, last(matching, r -> r.coat().isPresent())),
         last(matching, r -> r.restrained().isPresent())
             .map(i -> job.ratings().get(i).restrained().orElseThrow())
             .orElse(job.thickness().restrained()),
@@ -66,13 +64,31 @@ public final class Rulings {
     return item instanceof CoatedDeck ? job.deck().hours() : Optional.empty();
   }
 
+  private Optional<String> deckReason(Coated item) {
+    return deckHours(item)
+        .map(h -> "deck.hours of the job file: " + Numbers.plain(h.hours()) + " h");
+  }
+
+  /** What leaves an element bare: the last rule that speaks of it, else deck.spray for decks. */
+  private Optional<String> bare(Coated item, Optional<Integer> rule) {
+    if (rule.isPresent()) {
+      boolean coat = job.ratings().get(rule.get()).coat().orElseThrow();
+      return coat ? Optional.empty() : rule.map(this::named);
+    }
+    return item instanceof CoatedMember || job.deck().spray()
+        ? Optional.empty()
+        : Optional.of("deck.spray, which is no");
+  }
+
   private StatedThickness thickness(int i) {
+    return new StatedThickness(job.ratings().get(i).thickness().orElseThrow(), named(i));
+  }
+
+  private String named(int i) {
     RatingRule rule = job.ratings().get(i);
-    return new StatedThickness(
-        rule.thickness().orElseThrow(),
-        number(i)
-            + rule.label().map(l -> " \"" + l + "\"").orElse("")
-            + rule.reason().map(r -> ": " + r).orElse(""));
+    return number(i)
+        + rule.label().map(l -> " \"" + l + "\"").orElse("")
+        + rule.reason().map(r -> ": " + r).orElse("");
   }
 
   private Optional<StatedThickness> deckThickness(Coated item) {

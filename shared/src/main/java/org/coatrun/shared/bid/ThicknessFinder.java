@@ -35,8 +35,8 @@ final class ThicknessFinder {
    * @param hosts where it is a plate, the members it is on, which lend it kind and section factor
    */
   Thickness of(Coated item, Ruling ruling, List<CoatedMember> hosts) {
-    if (!ruling.coat()) {
-      return new Thickness.NotNeeded("it is not to be coated, by the job file");
+    if (ruling.bare().isPresent()) {
+      return new Thickness.NotNeeded("it is left bare by " + ruling.bare().get());
     }
     Optional<FireDuration> hours = ruling.hours();
     if (hours.isPresent() && !(hours.get().minutes() > 0)) {

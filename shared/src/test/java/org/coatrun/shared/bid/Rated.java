@@ -136,7 +136,7 @@ public final class Rated {
         Optional.of(FireDuration.ofHours(2)),
         rule,
         rule,
-        true,
+        Optional.empty(),
         false,
         Optional.empty(),
         Optional.empty());

@@ -135,12 +135,23 @@ class RulingsTest {
     assertThat(by("deck: {spray: yes}").of(DECK).coat()).isTrue();
     assertThat(by("ratings: [{name: Metal*, coat: yes}]").of(DECK).coat()).isTrue();
     assertThat(by("deck: {spray: yes, hours: 1 h, thickness: 5/8 in}").of(DECK))
-        .extracting(Ruling::hours, Ruling::decidedBy, Ruling::thickness)
+        .extracting(Ruling::hours, Ruling::decidedBy, Ruling::reason, Ruling::thickness)
         .containsExactly(
             Optional.of(FireDuration.ofHours(1)),
             "deck.hours",
+            "deck.hours of the job file: 1 h",
             Optional.of(
                 new StatedThickness(Length.ofInches(0.625), "deck.thickness of the job file")));
+  }
+
+  @Test
+  void whatLeavesAnElementBareIsNamed() {
+    String rule = "ratings: [{label: hoist, name: M1, coat: no, reason: carries no floor}]";
+
+    assertThat(by("").of(DECK).bare()).contains("deck.spray, which is no");
+    assertThat(by(rule.replace("M1", "\"*\"")).of(COLUMN).bare())
+        .contains("rule 1 of the job file \"hoist\": carries no floor");
+    assertThat(by("").of(COLUMN).bare()).isEmpty();
   }
 
   @Test

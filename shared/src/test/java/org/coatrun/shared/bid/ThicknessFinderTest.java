@@ -72,7 +72,7 @@ class ThicknessFinderTest {
         Optional.of(FireDuration.ofHours(hours)),
         "rule 1",
         "rule 1",
-        true,
+        Optional.empty(),
         false,
         Optional.empty(),
         Optional.empty());
@@ -81,7 +81,13 @@ class ThicknessFinderTest {
   private static Ruling restrained(double hours) {
     Ruling r = hours(hours);
     return new Ruling(
-        r.hours(), r.decidedBy(), r.reason(), true, true, Optional.empty(), Optional.empty());
+        r.hours(),
+        r.decidedBy(),
+        r.reason(),
+        Optional.empty(),
+        true,
+        Optional.empty(),
+        Optional.empty());
   }
 
   private static Thickness find(Coated item, Ruling ruling, Listing... listings) {
@@ -239,7 +245,13 @@ class ThicknessFinderTest {
     assertThat(given(find(column, hours(1.5), TABLE, FORMULAS)).listing()).isEqualTo("TABLE");
     Ruling named =
         new Ruling(
-            hours(1.5).hours(), "", "", true, false, Optional.of("FORMULAS"), Optional.empty());
+            hours(1.5).hours(),
+            "",
+            "",
+            Optional.empty(),
+            false,
+            Optional.of("FORMULAS"),
+            Optional.empty());
     assertThat(given(find(column, named, TABLE, FORMULAS)).listing()).isEqualTo("FORMULAS");
   }
 
@@ -247,13 +259,14 @@ class ThicknessFinderTest {
   void whatHasNoFactorOrNoHoursHasNoThicknessUnlessStated() {
     CoatedMember plate = Steel.beam(1, "PL10").as(MemberKind.OTHER).member();
     Ruling open =
-        new Ruling(Optional.empty(), "", "", true, false, Optional.empty(), Optional.empty());
+        new Ruling(
+            Optional.empty(), "", "", Optional.empty(), false, Optional.empty(), Optional.empty());
     Ruling stated =
         new Ruling(
             Optional.empty(),
             "",
             "",
-            true,
+            Optional.empty(),
             false,
             Optional.empty(),
             Optional.of(new StatedThickness(Length.ofInches(1), "rule 7 of the job file")));
