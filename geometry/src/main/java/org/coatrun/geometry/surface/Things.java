@@ -77,7 +77,9 @@ final class Things {
 
   Result of(Element element, List<Opening> openings, Kernel kernel) {
     if (!element.body().isPresent()) {
-      return new Result.Failed(element, SurfaceFinding.NO_BODY, "body", "It has no body.");
+      String name = element.identity().name();
+      String who = name.isBlank() ? "The element" : "'" + name + "'";
+      return new Result.Failed(element, SurfaceFinding.NO_BODY, "body", who + " has no body.");
     }
     Transform3 placement = element.body().placement();
     Object look = Likeness.look(element.body());
