@@ -12,10 +12,10 @@ package org.coatrun.cli.page;
 public record PageLimits(int elements, int surroundings, int triangles, int findings) {
 
   /**
-   * A full picture of two million triangles takes a browser that draws without a graphics card
-   * about a second on two cores; boxes stand in for members while the view moves.
+   * A full picture of two and a half million triangles takes a browser that draws without a
+   * graphics card about a second on two cores; boxes stand in for members while the view moves.
    */
-  public static final PageLimits DEFAULT = new PageLimits(30_000, 10_000, 2_000_000, 5_000);
+  public static final PageLimits DEFAULT = new PageLimits(30_000, 10_000, 2_500_000, 5_000);
 
   public PageLimits {
     if (elements < 1 || surroundings < 0 || triangles < 0 || findings < 0) {

@@ -3,6 +3,8 @@ import { countOf } from "./model.js";
 import { formatWithUnit, heading, format, isNumber } from "./quantity.js";
 
 const MOST_FINDINGS = 60;
+/** A table of so many rows stays on one sheet. */
+const SHORT = 20;
 
 /** What goes on paper beside the picture: sums, findings, basis and cautions. */
 export function layOutPaper(model, scene, more) {
@@ -60,7 +62,7 @@ function sums(title, rows, by, columns) {
     : by.key === "storey" ? levelOf(groups.get(a)) - levelOf(groups.get(b)) : String(a).localeCompare(String(b), "en", { numeric: true })));
   const line = (label, group) => h("tr", {}, h("th", { scope: "row" }, label), h("td", { class: "n" }, String(countOf(group))),
       ...columns.map((c) => h("td", { class: "n" }, format(group.reduce((s, r) => s + (r[c.key] || 0), 0), c.kind))));
-  return h("table", {}, h("caption", {}, title),
+  return h("table", { class: names.length > SHORT ? "" : "short" }, h("caption", {}, title),
       h("thead", {}, h("tr", {}, h("th", { scope: "col" }, by.label), h("th", { scope: "col", class: "n" }, "Elements"),
           ...columns.map((c) => h("th", { scope: "col", class: isNumber(c.kind) ? "n" : "" }, heading(c))))),
       h("tbody", {}, ...names.map((n) => line(n === "" ? "none" : formatWithUnit(n, by.kind), groups.get(n)))),
