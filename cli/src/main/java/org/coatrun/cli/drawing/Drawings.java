@@ -5,8 +5,11 @@ import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import org.coatrun.cli.drawing.paper.PdfBook;
 import org.coatrun.cli.drawing.paper.SvgPage;
+import org.coatrun.cli.drawing.paper.Typeface;
 import org.coatrun.cli.output.OutputFolder;
 
 /**
@@ -85,12 +88,24 @@ public final class Drawings {
 
   private static void pdf(DrawingJob job, List<Sheet> sheets, OutputStream out) throws IOException {
     String title = job.building().isBlank() ? "Line plan" : job.building() + ", line plan";
-    try (PdfBook book = new PdfBook(title)) {
+    try (PdfBook book = new PdfBook(title, standIns(job))) {
       for (Sheet sheet : sheets) {
         book.add(sheet.paper(), sheet.marks());
       }
       book.writeTo(out);
     }
+  }
+
+  /** Storeys whose names the typeface lacks letters for go by number. */
+  private static Map<String, String> standIns(DrawingJob job) {
+    var standIns = new TreeMap<String, String>();
+    for (int f = 0; f < job.plan().floors().size(); f++) {
+      String storey = job.plan().floors().get(f).outline().storey();
+      if (!Typeface.get().shows(storey)) {
+        standIns.put(storey, "storey " + (f + 1));
+      }
+    }
+    return standIns;
   }
 
   /** A name that every file system takes and that sorts as the floors do. */

@@ -137,7 +137,17 @@ public final class LineScreen {
           Integer.toString(s.setUps()));
     }
     table.print(out);
+    for (SpotComparison s : plan.comparison()) {
+      say(s.spot().name() + " breaks", s.breaks());
+      say(s.spot().name() + " needs", s.needs());
+    }
     out.println();
+  }
+
+  private void say(String what, List<String> sentences) {
+    if (!sentences.isEmpty()) {
+      out.println(Plain.text(what + ": " + String.join("; ", sentences)));
+    }
   }
 
   private void hardware() {

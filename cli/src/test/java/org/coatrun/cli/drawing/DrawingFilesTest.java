@@ -10,6 +10,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
@@ -104,6 +105,29 @@ class DrawingFilesTest {
     }
   }
 
+  /** The typeface has no Chinese: storeys go by number, and the sheet says so. */
+  @Test
+  void storeysInOtherLettersGoByNumberInThePdfAndByNameInTheSvg() throws Exception {
+    LineRequest r = SampleLines.office(2);
+    LineRequest chinese = renamed(r, f -> f.storey().replace("Level ", "楼层"));
+    Path to = folder.resolve("chinese");
+    try (OutputFolder out = OutputFolder.open(to)) {
+      Drawings.write(out, SampleLines.job("工場", UnitSystem.SI, chinese));
+      out.publish();
+    }
+    assertThat(texts(parsed(to.resolve("plan-02-2.svg")))).contains("Line plan, 楼层2");
+    try (PDDocument pdf = Loader.loadPDF(to.resolve("drawings.pdf").toFile())) {
+      for (int page = 1; page <= 2; page++) {
+        var stripper = new PDFTextStripper();
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        assertThat(stripper.getText(pdf).replaceAll("\\s+", " "))
+            .contains("Line plan, storey " + page)
+            .contains("The SVG sheets have every name.");
+      }
+    }
+  }
+
   @Test
   void theSameJobGivesTheSameBytes() throws Exception {
     write(folder.resolve("twice"));
@@ -149,12 +173,16 @@ class DrawingFilesTest {
   }
 
   private static LineRequest renamed(LineRequest r) {
+    return renamed(r, f -> "<script>" + f.storey() + "</script>");
+  }
+
+  private static LineRequest renamed(LineRequest r, Function<FloorOutline, String> name) {
     List<FloorOutline> floors =
         r.floors().stream()
             .map(
                 f ->
                     new FloorOutline(
-                        "<script>" + f.storey() + "</script>",
+                        name.apply(f),
                         f.elevation(),
                         f.height(),
                         f.plate(),

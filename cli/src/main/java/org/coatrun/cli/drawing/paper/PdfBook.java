@@ -3,12 +3,14 @@ package org.coatrun.cli.drawing.paper;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.util.Map;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.coatrun.cli.console.Plain;
+import org.coatrun.shared.shape.Vec2;
 
 /**
  * A PDF of several sheets, its text embedded and searchable. It carries no clock: the same sheets
@@ -18,11 +20,23 @@ public final class PdfBook implements AutoCloseable {
 
   static final double POINTS = 72 / 25.4;
 
-  private final PDDocument document = new PDDocument();
-  private final PDFont font;
+  private static final double MARGIN = 10;
 
-  /** An empty book. */
-  public PdfBook(String title) throws IOException {
+  private final PDDocument document = new PDDocument();
+  private static final String NOTE =
+      "A question mark stands for a letter that the typeface of this file lacks; storeys so named go"
+          + " by their number from the lowest. The SVG sheets have every name.";
+
+  private final PDFont font;
+  private final Map<String, String> standIns;
+
+  /**
+   * An empty book.
+   *
+   * @param standIns what is written in place of names that the typeface cannot show
+   */
+  public PdfBook(String title, Map<String, String> standIns) throws IOException {
+    this.standIns = Map.copyOf(standIns);
     // In place of the moment of writing, from which the file's identity would be made.
     document.setDocumentId(0L);
     document.getDocumentInformation().setTitle(Plain.text(title));
@@ -35,8 +49,11 @@ public final class PdfBook implements AutoCloseable {
     var size = new PDRectangle((float) (paper.width() * POINTS), (float) (paper.height() * POINTS));
     PDPage page = new PDPage(size);
     document.addPage(page);
-    try (PdfPage on = new PdfPage(document, page, font, paper.height())) {
+    try (PdfPage on = new PdfPage(document, page, font, paper.height(), standIns)) {
       sheet.replay(on);
+      if (on.lacksLetters()) {
+        on.text(new Vec2(MARGIN, paper.height() - MARGIN / 2), NOTE, Lettering.plain(2.2), 0);
+      }
     } catch (UncheckedIOException e) {
       throw e.getCause();
     }

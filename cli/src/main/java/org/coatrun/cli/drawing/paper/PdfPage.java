@@ -3,6 +3,8 @@ package org.coatrun.cli.drawing.paper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -22,8 +24,13 @@ final class PdfPage implements Surface, AutoCloseable {
   private final PDPageContentStream content;
   private final PDFont font;
   private final double height;
+  private final Map<String, String> standIns;
+  private boolean lacks;
 
-  PdfPage(PDDocument document, PDPage page, PDFont font, double height) throws IOException {
+  PdfPage(
+      PDDocument document, PDPage page, PDFont font, double height, Map<String, String> standIns)
+      throws IOException {
+    this.standIns = standIns;
     this.content = new PDPageContentStream(document, page);
     this.font = font;
     this.height = height;
@@ -81,7 +88,7 @@ final class PdfPage implements Surface, AutoCloseable {
     }
     run(
         () -> {
-          String shown = Typeface.get().shown(text);
+          String shown = inLetters(text);
           double width = Typeface.get().width(shown, lettering.size());
           double before =
               switch (lettering.align()) {
@@ -94,6 +101,23 @@ final class PdfPage implements Surface, AutoCloseable {
           double y = at.y() + before * Math.sin(angle);
           write(shown, lettering, Matrix.getRotateInstance(angle, x(x), y(y)));
         });
+  }
+
+  /** Whether some text could not be written in its own letters. */
+  boolean lacksLetters() {
+    return lacks;
+  }
+
+  private String inLetters(String text) {
+    if (Typeface.get().shows(text)) {
+      return Typeface.get().shown(text);
+    }
+    lacks = true;
+    String plain = text;
+    for (Map.Entry<String, String> name : new TreeMap<>(standIns).descendingMap().entrySet()) {
+      plain = plain.replace(name.getKey(), name.getValue());
+    }
+    return Typeface.get().shown(plain);
   }
 
   private void write(String shown, Lettering lettering, Matrix place) throws IOException {

@@ -69,6 +69,11 @@ public final class Typeface {
     return shown.toString();
   }
 
+  /** Whether every letter of the text can be shown, if in plainer letters. */
+  public boolean shows(String text) {
+    return !shown(Plain.text(text).replace("?", "")).contains("?");
+  }
+
   private String shown(int codePoint) {
     String letter = Character.toString(codePoint);
     if (has(codePoint)) {
