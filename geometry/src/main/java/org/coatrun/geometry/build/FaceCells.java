@@ -7,6 +7,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.noding.snap.SnappingNoder;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.triangulate.polygon.ConstrainedDelaunayTriangulator;
@@ -107,7 +108,8 @@ final class FaceCells {
   }
 
   private void triangles(Polygon p) {
-    Geometry parts = ConstrainedDelaunayTriangulator.triangulate(p);
+    Geometry sound = p.isValid() ? p : GeometryFixer.fix(p);
+    Geometry parts = ConstrainedDelaunayTriangulator.triangulate(sound);
     for (int i = 0; i < parts.getNumGeometries(); i++) {
       Coordinate[] c = onward(parts.getGeometryN(i).getCoordinates());
       FaceArea area = FaceArea.of(face.map(), c[0], c[1], c[2]);

@@ -48,15 +48,14 @@ final class Meshes {
       }
     }
     turnAlike(faces);
+    List<BuildResult.Note> notes = new ArrayList<>(CrossedFaces.notes(faces, place));
     for (int[][] loops : CoplanarFaces.merged(faces, place)) {
       builder.face(FaceLabel.MESH, 1, loops);
     }
-    return result(builder);
-  }
-
-  private static BuildResult.Built result(SolidBuilder builder) {
     Solid solid = builder.build();
-    List<BuildResult.Note> notes = solid.closed() ? List.of() : List.of(OPEN);
+    if (!solid.closed()) {
+      notes.add(OPEN);
+    }
     return new BuildResult.Built(List.of(Part.of(solid, 1)), Optional.empty(), notes);
   }
 

@@ -2,6 +2,7 @@ package org.coatrun.geometry.exposure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.coatrun.geometry.build.BuildResult;
 import org.coatrun.geometry.build.Part;
@@ -50,6 +51,9 @@ public final class BodyTree {
   /** A tree deeper than this is no building element. */
   private static final int DEEPEST = 2000;
 
+  /** No body of a building is as wide; numbers lose their sense far beyond. */
+  private static final double WIDEST_M = 1e6;
+
   private final List<BuildResult.Note> notes = new ArrayList<>();
   private Optional<Run> run = Optional.empty();
   private double fullness = 1;
@@ -63,6 +67,7 @@ public final class BodyTree {
     BodyTree maker = new BodyTree();
     try {
       SolidTree tree = maker.make(shape, at, Box.EMPTY, 0);
+      requirePossible(tree.bounds());
       return new Result.Made(tree, maker.fullness, maker.run, maker.cut, maker.notes);
     } catch (NoTreeException e) {
       return e.failed();
@@ -71,6 +76,19 @@ public final class BodyTree {
           SurfaceFinding.NOT_MEASURED,
           shape.getClass().getSimpleName(),
           "A body could not be built: " + e.getMessage() + ".");
+    }
+  }
+
+  private static void requirePossible(Box bounds) {
+    double across =
+        Math.max(
+            Math.max(bounds.maxX() - bounds.minX(), bounds.maxY() - bounds.minY()),
+            bounds.maxZ() - bounds.minZ());
+    if (across > WIDEST_M) {
+      throw new NoTreeException(
+          SurfaceFinding.NOT_MEASURED,
+          "body",
+          String.format(Locale.ROOT, "Its body is %.3g km across.", across / 1000));
     }
   }
 

@@ -50,16 +50,20 @@ final class FreeShapes {
     return ring;
   }
 
-  /** What of an outline was read otherwise than written. */
+  /** What of an outline was read otherwise than written, or is in doubt. */
   static List<OutlineResult.Note> notes(Profile.Outline p) {
-    boolean turned =
-        Stream.concat(Stream.of(p.outer()), p.holes().stream())
-            .anyMatch(curve -> chain(curve, size(curve)).turned());
-    return turned
-        ? List.of(
-            new OutlineResult.Note(
-                SurfaceFinding.PIECES_TURNED, "parts of its outline run against the others"))
-        : List.of();
+    List<Curve2> curves = Stream.concat(Stream.of(p.outer()), p.holes().stream()).toList();
+    var notes = new ArrayList<OutlineResult.Note>();
+    if (curves.stream().anyMatch(curve -> chain(curve, size(curve)).turned())) {
+      notes.add(
+          new OutlineResult.Note(
+              SurfaceFinding.PIECES_TURNED, "parts of its outline run against the others"));
+    }
+    if (curves.stream().anyMatch(c -> SelfCrossing.of(FlatRing.of(ring(c), 2).points()))) {
+      notes.add(
+          new OutlineResult.Note(SurfaceFinding.CROSSED_OUTLINE, "its outline crosses itself"));
+    }
+    return notes;
   }
 
   private static HeadToTail chain(Curve2 curve, double size) {

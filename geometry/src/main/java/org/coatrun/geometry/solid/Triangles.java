@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
-import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
+import org.locationtech.jts.geom.Polygon;
 
 /** Cuts a face into triangles on its own vertices. */
 final class Triangles {
@@ -28,13 +29,11 @@ final class Triangles {
     for (int i = 0; i < holes.length; i++) {
       holes[i] = ring(xyz, face, face.loops[i + 1], numbers);
     }
-    try {
-      Geometry parts = PolygonTriangulator.triangulate(FACTORY.createPolygon(shell, holes));
-      return numbered(parts, numbers);
-    } catch (RuntimeException e) {
-      // a ring that crosses itself: a fan keeps its vector area, which is what volume needs
-      return fan(face.loops[0]);
-    }
+    Polygon polygon = FACTORY.createPolygon(shell, holes);
+    Geometry parts = Ears.of(polygon);
+    boolean onVertices =
+        polygon.isValid() && Stream.of(parts.getCoordinates()).allMatch(numbers::containsKey);
+    return onVertices ? numbered(parts, numbers) : fans(face);
   }
 
   private static List<int[]> numbered(Geometry parts, Map<Coordinate, Integer> numbers) {
@@ -60,6 +59,15 @@ final class Triangles {
       numbers.putIfAbsent(c[i], v);
     }
     return FACTORY.createLinearRing(c);
+  }
+
+  /** Of rings that cross each other or themselves: fans keep the vector area, as volume needs. */
+  private static List<int[]> fans(Face face) {
+    List<int[]> out = new ArrayList<>();
+    for (int[] ring : face.loops) {
+      out.addAll(fan(ring));
+    }
+    return out;
   }
 
   private static List<int[]> fan(int[] ring) {

@@ -2,19 +2,15 @@ package org.coatrun.geometry.view;
 
 import java.util.Arrays;
 import java.util.BitSet;
+import org.coatrun.geometry.solid.Ears;
 import org.coatrun.geometry.solid.Plane;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
-import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 
 /** Gathers regions of planes as triangles. */
 final class TriangleList {
-
-  /** What no eye sees, m. */
-  private static final double ROUNDING = 1e-6;
 
   private double[] points = new double[9 * 64];
   private final BitSet coated = new BitSet();
@@ -39,18 +35,9 @@ final class TriangleList {
       triangle(plane, new Coordinate[] {ring[0], ring[2], ring[3]}, side);
       return;
     }
-    Geometry parts = triangulated(polygon);
+    Geometry parts = Ears.of(polygon);
     for (int i = 0; i < parts.getNumGeometries(); i++) {
       triangle(plane, parts.getGeometryN(i).getCoordinates(), side);
-    }
-  }
-
-  /** Points that rounding has set beside each other leave no ear to cut; there one of them goes. */
-  private static Geometry triangulated(Polygon polygon) {
-    try {
-      return PolygonTriangulator.triangulate(polygon);
-    } catch (IllegalStateException e) {
-      return PolygonTriangulator.triangulate(DouglasPeuckerSimplifier.simplify(polygon, ROUNDING));
     }
   }
 

@@ -25,6 +25,7 @@ import org.coatrun.shared.model.Role;
 import org.coatrun.shared.model.SectionName;
 import org.coatrun.shared.model.Slab;
 import org.coatrun.shared.model.Substance;
+import org.coatrun.shared.model.Wall;
 import org.coatrun.shared.shape.Curve2;
 import org.coatrun.shared.shape.Profile;
 import org.coatrun.shared.shape.Segment2;
@@ -51,6 +52,7 @@ class ExposureTest {
   private final List<Member> members = new ArrayList<>();
   private final List<Slab> slabs = new ArrayList<>();
   private final List<Bulk> bulks = new ArrayList<>();
+  private final List<Wall> walls = new ArrayList<>();
   private final List<Opening> openings = new ArrayList<>();
   private Transform3 turned = Transform3.IDENTITY;
 
@@ -108,7 +110,7 @@ class ExposureTest {
             members,
             List.of(),
             slabs,
-            List.of(),
+            walls,
             bulks,
             List.of(),
             List.of(),
@@ -179,6 +181,30 @@ class ExposureTest {
     Measurement.Measured m = measured(1);
     close(m.ledger().covered().squareMetres(), 0.3 * CONTOUR);
     assertThat(m.covers().get(0).kind()).isEqualTo(Cover.Kind.ENCASED);
+  }
+
+  /** A quarter of the column's depth stands in a wall, along 2 m of its 3 m. */
+  @Test
+  void aColumnInAConcreteWallLosesExactlyWhatStandsInIt() {
+    for (Transform3 t : List.of(Transform3.IDENTITY, turn(5), turn(6))) {
+      members.clear();
+      walls.clear();
+      turned = t;
+      steel(1, Role.COLUMN, new Shape.Extrusion(I, Transform3.IDENTITY, Vec3.Z, 3));
+      walls.add(
+          new Wall(
+              Identity.of(2, "wall"),
+              new Classification(Substance.CONCRETE, List.of()),
+              List.of(),
+              Properties.none(),
+              Body.of(turned, block(-2, -0.5, 0.4, 4, 0.4, 2))));
+      Measurement.Measured m = measured(1);
+      double inIt = 0.2 + 2 * 0.012 + (0.2 - 0.008) + 2 * (0.1 - 0.012);
+      assertThat(m.ledger().covered().squareMetres()).isCloseTo(2 * inIt, within(1e-9));
+      assertThat(m.ledger().exposed().squareMetres())
+          .isCloseTo(3 * CONTOUR - 2 * inIt, within(1e-9));
+      assertThat(m.covers()).extracting(Cover::kind).containsExactly(Cover.Kind.ENCASED);
+    }
   }
 
   @Test

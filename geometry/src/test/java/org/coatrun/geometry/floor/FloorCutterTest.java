@@ -190,6 +190,21 @@ class FloorCutterTest {
   }
 
   @Test
+  void aSlabThatCannotBeCutIsNamed() {
+    Site site = new Site();
+    site.slab(0, 0, 20, 10, 0);
+    site.unreadSlab("Ramp");
+    site.column(1, 1, 0, 4);
+    assertThat(site.floors().findings())
+        .singleElement()
+        .satisfies(
+            f -> {
+              assertThat(f.code()).isEqualTo(LineFinding.FLOOR_PART_UNREAD);
+              assertThat(f.sentence()).contains("Ramp");
+            });
+  }
+
+  @Test
   void aKerbIsSteppedOverAndASleeveIsNoOpening() {
     Site site = new Site();
     ElementId slab = site.slab(0, 0, 20, 10, 0);

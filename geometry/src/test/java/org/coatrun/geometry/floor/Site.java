@@ -54,6 +54,12 @@ final class Site {
     return id.id();
   }
 
+  /** A slab of a kind that is not read. */
+  void unreadSlab(String name) {
+    Body body = Body.of(Transform3.IDENTITY, new Shape.Unsupported("FancySolid", ""));
+    slabs.add(new Slab(identity(name), Slab.Kind.FLOOR, List.of(), Properties.none(), body));
+  }
+
   void bareDeck(double x0, double y0, double x1, double y1, double top) {
     Body body = box(x0, y0, top - 0.04, x1, y1, top);
     decks.add(

@@ -68,6 +68,21 @@ class SurfaceTakeoffTest {
         .isCloseTo(2 * Math.PI * (0.01 - 0.0081), withPercentage(1e-9));
   }
 
+  /** A fillet of 100 mm has no room between flanges that stand out 96 mm. */
+  @Test
+  void radiiWithoutRoomAreLeftOutAndSaid() {
+    for (double fillet : new double[] {0.02, 0.1}) {
+      Shape shape =
+          extrusion(
+              new Profile.IShape("", 0.2, 0.4, 0.008, 0.012, OptionalDouble.of(fillet), NO, NO), 1);
+      Building one = building(List.of(member(1, Body.of(Transform3.IDENTITY, shape))));
+      Surfaces surfaces = SurfaceTakeoff.measure(one, new SurfaceOptions(1), Progress.silent());
+      assertThat(surfaces.findings())
+          .extracting(f -> f.code())
+          .isEqualTo(fillet < 0.05 ? List.of() : List.of(SurfaceFinding.RADII_LEFT_OUT));
+    }
+  }
+
   @Test
   void aPlateHasNoSection() {
     Measurement.Measured m =

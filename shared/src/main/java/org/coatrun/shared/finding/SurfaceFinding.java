@@ -67,7 +67,13 @@ public enum SurfaceFinding implements FindingCode {
       "F311",
       Severity.ERROR,
       "The body refers to itself, or is nested or repeated beyond what the program follows.",
-      "Measure this element by hand, or have the model exported again.");
+      "Measure this element by hand, or have the model exported again."),
+  /** An outline whose inside is not told by its area. */
+  CROSSED_OUTLINE(
+      "F312",
+      Severity.WARNING,
+      "The outline of a section or of a face crosses itself, so its area is in doubt.",
+      "Correct it in the model, or measure this element by hand.");
 
   private final String code;
   private final Severity severity;
