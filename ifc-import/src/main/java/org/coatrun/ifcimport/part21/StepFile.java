@@ -104,7 +104,7 @@ public final class StepFile implements AutoCloseable {
     return name < 0 ? new long[0] : opened.index().idsOf(name);
   }
 
-  /** The names of all entities that occur, upper case, sorted. */
+  /** The names of all entities that occur, upper case, sorted; broken records have none. */
   public SortedSet<String> entityNames() {
     SortedSet<String> all = new TreeSet<>();
     for (int name = 0; name < opened.names().size(); name++) {
@@ -112,6 +112,7 @@ public final class StepFile implements AutoCloseable {
         all.add(opened.names().name(name));
       }
     }
+    all.remove("");
     return all;
   }
 

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import org.coatrun.ifcimport.part21.StepFile;
+import org.coatrun.ifcimport.part21.StepOptions;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.finding.ModelFinding;
 import org.coatrun.shared.shape.Shape;
@@ -42,6 +44,16 @@ class ModelFindingsTest {
     assertThat(found.get(0).sentence()).startsWith("2 × IFCSTEELTHING,");
     assertThat(found.get(0).step()).isEqualTo(200);
     assertThat(new Snippet(schema, records).read(folder).members()).hasSize(1);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"#200=(IFCA(1.);\n", "#200=();\n", "#200=(1.);\n", "#200=((IFCA()));\n"})
+  void aRecordOfSeveralKindsThatIsBrokenHasNone(String record) throws IOException {
+    var snippet = new Snippet("IFC4", Snippet.member("IFC4", BAR) + record);
+    assertThat(snippet.read(folder).members()).hasSize(1);
+    try (StepFile file = StepFile.open(snippet.write(folder), StepOptions.DEFAULT)) {
+      assertThat(file.entityNames()).contains("IFCMEMBER").doesNotContain("");
+    }
   }
 
   @ParameterizedTest
