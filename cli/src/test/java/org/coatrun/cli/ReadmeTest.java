@@ -9,9 +9,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.coatrun.cli.console.ExitCode;
 import org.coatrun.shared.finding.FindingCode;
 import org.junit.jupiter.api.Test;
@@ -47,6 +50,26 @@ class ReadmeTest {
   void givesNoCodeTwice() {
     assertThat(codes()).extracting(FindingCode::code).doesNotHaveDuplicates();
     assertThat(codes()).extracting(FindingCode::code).allMatch(code -> code.matches("F\\d{3}"));
+  }
+
+  /** A test names each code, so that none is listed that can never be raised. */
+  @Test
+  void namesNoCodeThatNoTestRaises() throws IOException {
+    Path root = README.getParent();
+    StringBuilder tests = new StringBuilder();
+    try (Stream<Path> files = Files.find(root, 20, (file, is) -> isTest(root.relativize(file)))) {
+      for (Path file : files.toList()) {
+        tests.append(Files.readString(file));
+      }
+    }
+    Set<String> words = new HashSet<>(Arrays.asList(tests.toString().split("\\W+")));
+    assertThat(codes())
+        .filteredOn(c -> !words.contains(c.code()) && !words.contains(((Enum<?>) c).name()))
+        .isEmpty();
+  }
+
+  private static boolean isTest(Path file) {
+    return file.toString().replace('\\', '/').matches("[\\w-]+/src/test/.*\\.java");
   }
 
   @Test

@@ -17,6 +17,7 @@ import org.coatrun.ifcimport.read.ImportOptions;
 import org.coatrun.ifcimport.read.ProgressListener;
 import org.coatrun.shared.estimate.Takeoff;
 import org.coatrun.shared.estimate.TakeoffAssembly;
+import org.coatrun.shared.finding.LineFinding;
 import org.coatrun.shared.job.Job;
 import org.coatrun.shared.line.FloorOutline;
 import org.coatrun.shared.line.FloorPlan;
@@ -26,6 +27,7 @@ import org.coatrun.shared.line.NoRoute;
 import org.coatrun.shared.line.Region;
 import org.coatrun.shared.line.Route;
 import org.coatrun.shared.line.SlabOpening;
+import org.coatrun.shared.line.Wording;
 import org.coatrun.shared.line.WorkPiece;
 import org.coatrun.shared.model.Building;
 import org.coatrun.shared.shape.Vec2;
@@ -69,6 +71,13 @@ class DemonstrationLineTest {
    * (2.4 by 5 m), two lifts (2.3 by 2.15 m each) and the duct shaft (2 by 1.4 m); core walls carry
    * over the door sills.
    */
+  @Test
+  void workWithoutAThicknessOfItsOwnIsPlannedWithANominalOneAndSaid() {
+    assertThat(work.findings(Wording.customary()))
+        .singleElement()
+        .satisfies(f -> assertThat(f.code()).isEqualTo(LineFinding.NOMINAL_THICKNESS));
+  }
+
   @Test
   void floorsAreTheSlabsLessTheirOpenings() {
     double upper = 30.3 * 20.3 - 2.24 * 4.8 - 2.4 * 5 - 2 * 2.3 * 2.15 - 2 * 1.4;

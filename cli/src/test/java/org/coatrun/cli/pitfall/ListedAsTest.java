@@ -12,6 +12,7 @@ import org.coatrun.cli.report.UnitSystem;
 import org.coatrun.shared.estimate.MemberLine;
 import org.coatrun.shared.estimate.Status;
 import org.coatrun.shared.estimate.Takeoff;
+import org.coatrun.shared.finding.LedgerFinding;
 import org.coatrun.shared.finding.ModelFinding;
 import org.coatrun.shared.model.Building;
 import org.coatrun.shared.model.Deck;
@@ -49,6 +50,25 @@ class ListedAsTest {
       assertThat(line.member().section()).isEqualTo(new SectionName(section, source));
       assertThat(line.outcome().status()).isEqualTo(Status.COUNTED);
     }
+  }
+
+  /**
+   * Drawn as W12X26 (AISC Shapes Database v15.0), whose 7.65 in2 are 7 % less than W12X28 names.
+   */
+  @ParameterizedTest
+  @CsvSource({"W12X26, 0", "W12X28, 1"})
+  void aNameWhoseWeightIsNotThatOfTheDrawingIsSaid(String name, int said) throws IOException {
+    Takeoff takeoff =
+        new Sketch("IFC4")
+            .add(
+                "#101=IFCISHAPEPROFILEDEF(.AREA.,'%s',$,165.,310.,5.8,9.7,12.,$,$);\n"
+                    .formatted(name))
+            .swept(100, 101, 3000)
+            .steel(200, 100)
+            .takeoff(folder);
+    assertThat(takeoff.findings())
+        .filteredOn(f -> f.code() == LedgerFinding.WEIGHT_DISAGREES)
+        .hasSize(said);
   }
 
   /** A plate of 200 by 300 by 12 mm, swept through its thickness, is 300 mm long. */

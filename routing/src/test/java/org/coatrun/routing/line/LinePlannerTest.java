@@ -140,6 +140,36 @@ class LinePlannerTest {
     }
   }
 
+  /** A search that may look at one part only stops before its plan is proven best. */
+  @Test
+  void aSearchThatStopsEarlySaysSoAndByHowMuch() {
+    LineRequest r = request(5, 14, 60).withSpots(List.of(), 2);
+    LinePlan plan =
+        LinePlanner.plan(
+            new LineRequest(
+                r.floors(),
+                r.keepOuts(),
+                r.risers(),
+                r.findRisers(),
+                r.work(),
+                r.spots(),
+                r.machineFloor(),
+                r.site(),
+                r.limits(),
+                r.reach(),
+                r.costs(),
+                r.stock(),
+                r.utilities(),
+                r.mostMachines(),
+                1,
+                r.wording()));
+    assertThat(plan.proof().gap()).isPositive();
+    assertThat(plan.findings())
+        .filteredOn(f -> f.code() == LineFinding.NOT_PROVEN_BEST)
+        .singleElement()
+        .satisfies(f -> assertThat(f.sentence()).startsWith("Stopped after"));
+  }
+
   @Test
   void outletsOfAFloorAreWorkedFromTheFarthestCellBack() {
     LinePlan plan = LinePlanner.plan(request(3, 12, 50));

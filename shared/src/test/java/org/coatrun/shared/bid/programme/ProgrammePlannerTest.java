@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.coatrun.shared.bid.Rated;
 import org.coatrun.shared.bid.RatedLine;
 import org.coatrun.shared.finding.Finding;
+import org.coatrun.shared.finding.WorkFinding;
 import org.junit.jupiter.api.Test;
 
 class ProgrammePlannerTest {
@@ -109,6 +110,9 @@ class ProgrammePlannerTest {
   void theJobOrdersTheFloors() {
     ProgrammePlan plan = plan("programme: {order: [LEVEL 2, Attic]}", TWO_FLOORS);
     assertThat(plan.floors()).extracting(FloorTime::floor).containsExactly("Level 2", "Level 1");
+    assertThat(plan.findings())
+        .extracting(Finding::code)
+        .containsExactly(WorkFinding.ORDER_UNKNOWN);
     assertThat(plan.findings())
         .extracting(Finding::sentence)
         .containsExactly("programme.order names 'Attic', and no floor is called that.");
