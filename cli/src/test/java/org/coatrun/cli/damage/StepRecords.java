@@ -1,5 +1,6 @@
 package org.coatrun.cli.damage;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -10,6 +11,8 @@ import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The records of a model as text, who refers to whom, and ways to damage one of them. */
 final class StepRecords {
@@ -17,6 +20,7 @@ final class StepRecords {
   private static final Pattern RECORD =
       Pattern.compile("(?m)^#(\\d+)\\s*=\\s*(\\w+)\\s*\\((.*?)\\)\\s*;[ \\t]*$", Pattern.DOTALL);
   private static final Pattern REFERENCE = Pattern.compile("#(\\d+)");
+  private static final Pattern LIST = Pattern.compile("\\((\\s*#\\d+\\s*(?:,\\s*#\\d+\\s*)*+)\\)");
   private static final Pattern QUOTED = Pattern.compile("'[^']*'");
   private static final Pattern NUMBER = Pattern.compile("(?<=[(,])-?\\d+\\.\\d*(?:E[+-]?\\d+)?");
 
@@ -59,6 +63,70 @@ final class StepRecords {
   /** Numbers of all records of an entity whose name begins so. */
   List<Long> of(String kind) {
     return places.keySet().stream().filter(id -> kind(id).startsWith(kind)).toList();
+  }
+
+  /** A record as it stands in the file. */
+  String text(long id) {
+    return text.substring(places.get(id).start(), places.get(id).end());
+  }
+
+  Set<Long> all() {
+    return places.keySet();
+  }
+
+  Set<Long> usesOf(long id) {
+    return uses.getOrDefault(id, Set.of());
+  }
+
+  Set<Long> usersOf(long id) {
+    return usedBy.getOrDefault(id, Set.of());
+  }
+
+  /** What a record names by itself, not in a list. */
+  Set<Long> singlyUsedBy(long id) {
+    Set<Long> single = new TreeSet<>();
+    Matcher refers = REFERENCE.matcher(LIST.matcher(places.get(id).arguments()).replaceAll("()"));
+    while (refers.find()) {
+      single.add(Long.parseLong(refers.group(1)));
+    }
+    single.retainAll(places.keySet());
+    return single;
+  }
+
+  /** A record with all that it refers to, near and far. */
+  Set<Long> closure(long id) {
+    Set<Long> all = new TreeSet<>();
+    add(id, all);
+    return all;
+  }
+
+  /** The text with some of its records only; what is left out is missing from lists, too. */
+  String only(Set<Long> kept) {
+    StringBuilder out = new StringBuilder();
+    int at = 0;
+    for (var place : inOrder()) {
+      Place p = place.getValue();
+      out.append(text, at, p.start());
+      if (kept.contains(place.getKey())) {
+        out.append(
+            LIST.matcher(text.substring(p.start(), p.end())).replaceAll(m -> thinned(m, kept)));
+      }
+      at = p.end();
+    }
+    return out.append(text, at, text.length()).toString().replaceAll("\\R\\R+", "\n");
+  }
+
+  private List<Map.Entry<Long, Place>> inOrder() {
+    return places.entrySet().stream()
+        .sorted(Comparator.comparingInt(e -> e.getValue().start()))
+        .toList();
+  }
+
+  private static String thinned(MatchResult list, Set<Long> kept) {
+    return Stream.of(list.group(1).split(","))
+        .map(String::strip)
+        .filter(reference -> kept.contains(Long.parseLong(reference.substring(1))))
+        .collect(Collectors.joining(",", "(", ")"));
   }
 
   /**
