@@ -15,7 +15,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.zip.Deflater;
 import java.util.zip.GZIPOutputStream;
 
 /** Writes the page: one HTML file, complete in itself. */
@@ -131,12 +130,7 @@ public final class ReportPage {
 
   private static String packed(Writing text) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (GZIPOutputStream out =
-        new GZIPOutputStream(bytes) {
-          {
-            def.setLevel(Deflater.BEST_COMPRESSION);
-          }
-        }) {
+    try (GZIPOutputStream out = new GZIPOutputStream(bytes)) {
       text.to(out);
     } catch (IOException e) {
       throw new UncheckedIOException("the page's data cannot be written", e);

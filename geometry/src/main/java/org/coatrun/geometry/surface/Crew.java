@@ -15,7 +15,7 @@ import org.coatrun.geometry.solid.Tolerance;
 /** Threads that work side by side. */
 final class Crew implements AutoCloseable {
 
-  private static final int CHUNK = 32;
+  private static final int CHUNK = 8;
 
   private final int threads;
   private final ExecutorService pool;
@@ -36,21 +36,24 @@ final class Crew implements AutoCloseable {
     return pool.submit(job);
   }
 
-  /** Threads take numbers in chunks, from 0 to before the last; each result has its own place. */
+  /**
+   * Threads take the numbers below {@code count} in chunks, from the last down, since decks stand
+   * there and take longest; each result has its own place.
+   */
   void each(int count, Work work) {
-    var next = new AtomicInteger();
+    var left = new AtomicInteger(count);
     var jobs = new ArrayList<Future<?>>();
     for (int t = 0; t < threads; t++) {
       jobs.add(
           pool.submit(
               () -> {
                 IntConsumer step = work.with(new Kernel(Tolerance.DEFAULT));
-                int from = next.getAndAdd(CHUNK);
-                while (from < count) {
-                  for (int i = from; i < Math.min(count, from + CHUNK); i++) {
+                int before = left.getAndAdd(-CHUNK);
+                while (before > 0) {
+                  for (int i = before - 1; i >= Math.max(0, before - CHUNK); i--) {
                     step.accept(i);
                   }
-                  from = next.getAndAdd(CHUNK);
+                  before = left.getAndAdd(-CHUNK);
                 }
               }));
     }
