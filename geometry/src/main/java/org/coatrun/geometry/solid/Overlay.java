@@ -26,6 +26,8 @@ public final class Overlay {
   /** Shared areas smaller than this part of a sliver are the noise of where edges meet. */
   private static final double NOISE = 1e-3;
 
+  private static final int FEW = 4;
+
   private final double snap;
   private final double thin;
   private long fallbacks;
@@ -123,11 +125,17 @@ public final class Overlay {
     return switch (shared(a, ra, b, rb)) {
       case NOTHING -> a;
       case ALL_OF_A -> EMPTY;
-      case ALL_OF_B, SOME ->
-          inPieces && ra != null && b instanceof Polygon p
-              ? pieces(Slabs.less(ra, p))
-              : overlay(a, b, OverlayNG.DIFFERENCE);
+      case ALL_OF_B, SOME -> {
+        Geometry few = inPieces && ra != null && b instanceof Polygon p ? few(ra, p) : EMPTY;
+        yield few.isEmpty() ? overlay(a, b, OverlayNG.DIFFERENCE) : few;
+      }
     };
+  }
+
+  /** What slabs leave, or nothing where it is in many pieces, which would cost more later. */
+  private Geometry few(double[] convex, Polygon region) {
+    Geometry left = pieces(Slabs.less(convex, region));
+    return left.getNumGeometries() <= FEW ? left : EMPTY;
   }
 
   private Geometry pieces(List<double[]> rings) {

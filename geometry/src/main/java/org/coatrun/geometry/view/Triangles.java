@@ -29,10 +29,12 @@ public record Triangles(double[] points, boolean[] coated) {
     return list.all();
   }
 
+  /** From what lies on it or from what is left, whichever is fewer pieces. */
   private static List<Geometry> covered(CoveredPatch p, Kernel kernel) {
-    return p.shades().isEmpty()
-        ? List.of(kernel.overlay().lessInPieces(p.patch().region(), p.rest()))
-        : p.shades();
+    int shades = p.shades().size();
+    return shades > 0 && shades < p.rest().getNumGeometries()
+        ? p.shades()
+        : List.of(kernel.overlay().lessInPieces(p.patch().region(), p.rest()));
   }
 
   /** A form that only stands by. */
