@@ -2,12 +2,12 @@ package org.coatrun.geometry.build;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.coatrun.geometry.solid.Ears;
 import org.coatrun.shared.shape.Vec3;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.noding.snap.SnappingNoder;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.triangulate.polygon.ConstrainedDelaunayTriangulator;
@@ -108,8 +108,7 @@ final class FaceCells {
   }
 
   private void triangles(Polygon p) {
-    Geometry sound = p.isValid() ? p : GeometryFixer.fix(p);
-    Geometry parts = ConstrainedDelaunayTriangulator.triangulate(sound);
+    Geometry parts = ConstrainedDelaunayTriangulator.triangulate(Ears.sound(p));
     for (int i = 0; i < parts.getNumGeometries(); i++) {
       Coordinate[] c = onward(parts.getGeometryN(i).getCoordinates());
       FaceArea area = FaceArea.of(face.map(), c[0], c[1], c[2]);

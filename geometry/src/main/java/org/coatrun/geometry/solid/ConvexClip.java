@@ -20,16 +20,11 @@ final class ConvexClip {
     if (!(g instanceof Polygon p) || p.getNumInteriorRing() > 0) {
       return null;
     }
-    CoordinateSequence c = p.getExteriorRing().getCoordinateSequence();
-    int n = c.size() - 1;
+    int n = p.getExteriorRing().getNumPoints() - 1;
     if (n < 3 || n > MOST) {
       return null;
     }
-    double[] ring = new double[2 * n];
-    for (int i = 0; i < n; i++) {
-      ring[2 * i] = c.getX(i);
-      ring[2 * i + 1] = c.getY(i);
-    }
+    double[] ring = Rings.corners(p.getExteriorRing());
     return convex(ring) ? ring : reversedIfConvex(ring);
   }
 
@@ -112,13 +107,7 @@ final class ConvexClip {
 
   /** Where a ring falls into parts, what is clipped runs along the edge between them: no area. */
   private static double sharedArea(double[] convex, LinearRing ring) {
-    CoordinateSequence c = ring.getCoordinateSequence();
-    double[] subject = new double[2 * (c.size() - 1)];
-    for (int i = 0; i < subject.length; i += 2) {
-      subject[i] = c.getX(i / 2);
-      subject[i + 1] = c.getY(i / 2);
-    }
-    double[] shared = common(subject, convex);
+    double[] shared = common(Rings.corners(ring), convex);
     return shared == null ? 0 : Rings.area(shared);
   }
 

@@ -20,7 +20,16 @@ public final class Ears {
    * has set beside each other leave no ear to cut; there one of them goes.
    */
   public static Geometry of(Polygon polygon) {
-    Geometry sound = polygon.isValid() ? polygon : GeometryFixer.fix(polygon);
+    return ofSound(sound(polygon));
+  }
+
+  /** The polygon, or where it crosses itself, all that it encloses. */
+  public static Geometry sound(Polygon polygon) {
+    return polygon.isValid() ? polygon : GeometryFixer.fix(polygon);
+  }
+
+  /** The triangles of what is known not to cross itself. */
+  static Geometry ofSound(Geometry sound) {
     try {
       return PolygonTriangulator.triangulate(sound);
     } catch (IllegalStateException e) {

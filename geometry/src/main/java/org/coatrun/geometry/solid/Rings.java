@@ -6,6 +6,7 @@ import org.coatrun.shared.shape.Vec3;
 import org.locationtech.jts.algorithm.RayCrossingCounter;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateFilter;
+import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.CoordinateXY;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -52,6 +53,17 @@ final class Rings {
     }
     c[n] = c[0].copy();
     return FACTORY.createLinearRing(c);
+  }
+
+  /** The corners of a closed ring, the first not repeated. */
+  static double[] corners(LinearRing ring) {
+    CoordinateSequence c = ring.getCoordinateSequence();
+    double[] corners = new double[2 * (c.size() - 1)];
+    for (int i = 0; i < corners.length; i += 2) {
+      corners[i] = c.getX(i / 2);
+      corners[i + 1] = c.getY(i / 2);
+    }
+    return corners;
   }
 
   /** A face's polygon in the axes of a plane that it lies in or is projected onto. */

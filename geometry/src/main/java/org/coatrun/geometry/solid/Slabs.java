@@ -3,7 +3,6 @@ package org.coatrun.geometry.solid;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 
@@ -36,13 +35,7 @@ final class Slabs {
   }
 
   private void share(LinearRing ring) {
-    CoordinateSequence c = ring.getCoordinateSequence();
-    double[] subject = new double[2 * (c.size() - 1)];
-    for (int i = 0; i < subject.length; i += 2) {
-      subject[i] = c.getX(i / 2);
-      subject[i + 1] = c.getY(i / 2);
-    }
-    double[] shared = ConvexClip.common(subject, convex);
+    double[] shared = ConvexClip.common(Rings.corners(ring), convex);
     for (int i = 0; shared != null && i < shared.length; i += 2) {
       int j = (i + 2) % shared.length;
       edges.add(new double[] {shared[i], shared[i + 1], shared[j], shared[j + 1]});

@@ -30,9 +30,11 @@ final class Triangles {
       holes[i] = ring(xyz, face, face.loops[i + 1], numbers);
     }
     Polygon polygon = FACTORY.createPolygon(shell, holes);
-    Geometry parts = Ears.of(polygon);
-    boolean onVertices =
-        polygon.isValid() && Stream.of(parts.getCoordinates()).allMatch(numbers::containsKey);
+    if (!polygon.isValid()) {
+      return fans(face);
+    }
+    Geometry parts = Ears.ofSound(polygon);
+    boolean onVertices = Stream.of(parts.getCoordinates()).allMatch(numbers::containsKey);
     return onVertices ? numbered(parts, numbers) : fans(face);
   }
 

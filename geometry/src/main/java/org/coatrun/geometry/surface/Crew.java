@@ -37,8 +37,9 @@ final class Crew implements AutoCloseable {
   }
 
   /**
-   * Threads take the numbers below {@code count} in chunks, from the last down, since decks stand
-   * there and take longest; each result has its own place.
+   * Threads take the numbers below {@code count} in small chunks, from the last down, since slabs
+   * and decks, which take longest, are mostly written after the steel; each result has its own
+   * place.
    */
   void each(int count, Work work) {
     var left = new AtomicInteger(count);
