@@ -122,6 +122,7 @@ class LineIT {
     Path out = folder.resolve(scenario);
     Run built = Program.run("line", model, "--out", out);
     assertThat(built.exitCode()).isZero();
+    assertThat(built.out()).contains("Coating, m3").doesNotContain("oard feet", "bf");
     requireLimits(out);
     List<Map<String, String>> routes = TakeoffResult.csv(out.resolve("routes.csv"));
     assertThat(routes).isNotEmpty();

@@ -85,7 +85,7 @@ public final class LineScreen {
             1,
             "Floor",
             "Places",
-            "Board feet",
+            "Coating, " + units.materialUnit(),
             "Set-ups",
             "Flexible, " + units.lengthUnit(),
             "Pipe, " + units.lengthUnit(),
@@ -94,7 +94,7 @@ public final class LineScreen {
       table.row(
           f.outline().storey(),
           Integer.toString(f.cells().size()),
-          String.format(Locale.ROOT, "%,.0f", coating(f).boardFeet()),
+          units.show(coating(f)),
           Integer.toString(f.setUps().size()),
           f.check().map(c -> units.show(c.flexible())).orElse(""),
           f.check().map(c -> units.show(c.pipe())).orElse(""),

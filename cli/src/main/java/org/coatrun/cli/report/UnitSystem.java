@@ -10,18 +10,20 @@ import org.coatrun.shared.units.Volume;
 /** The units that the screen shows. Files are in SI whatever these are. */
 public enum UnitSystem {
   /** US customary: feet, square feet, pounds. */
-  US("ft", "ft2", "lb"),
+  US("ft", "ft2", "lb", "bf"),
   /** Metres, square metres, kilograms. */
-  SI("m", "m2", "kg");
+  SI("m", "m2", "kg", "m3");
 
   private final String lengthUnit;
   private final String areaUnit;
   private final String weightUnit;
+  private final String materialUnit;
 
-  UnitSystem(String lengthUnit, String areaUnit, String weightUnit) {
+  UnitSystem(String lengthUnit, String areaUnit, String weightUnit, String materialUnit) {
     this.lengthUnit = lengthUnit;
     this.areaUnit = areaUnit;
     this.weightUnit = weightUnit;
+    this.materialUnit = materialUnit;
   }
 
   /** US where the first file measures in feet or inches, else SI. */
@@ -49,6 +51,11 @@ public enum UnitSystem {
     return weightUnit;
   }
 
+  /** Its unit of material in place. */
+  public String materialUnit() {
+    return materialUnit;
+  }
+
   /** To the tenth, without the unit. */
   public String show(Length value) {
     return grouped(1, value(value));
@@ -69,11 +76,14 @@ public enum UnitSystem {
     return grouped(0, this == US ? value.pounds() : value.kilograms());
   }
 
-  /** Material in place, with its unit: whole board feet, or hundredths of a cubic metre. */
+  /** Material in place: whole board feet, or hundredths of a cubic metre, without the unit. */
+  public String show(Volume value) {
+    return this == US ? grouped(0, value.boardFeet()) : grouped(2, value.cubicMetres());
+  }
+
+  /** The same with its unit. */
   String showMaterial(Volume value) {
-    return this == US
-        ? grouped(0, value.boardFeet()) + " bf"
-        : grouped(2, value.cubicMetres()) + " m3";
+    return show(value) + " " + materialUnit;
   }
 
   /** What a bag gives in place, with its unit: board feet or litres, to the tenth. */
