@@ -38,7 +38,7 @@ record Candidates(List<MachineSpot> spots, List<Riser> risers) {
     for (MachineSpot s : request.spots()) {
       Optional<Vec2> at = sites.of(s.floor()).anchor(s.at());
       if (at.isPresent()) {
-        double cost = s.extraCost() + new SpotFinder(request).service(s.at());
+        double cost = s.extraCost() + new SpotFinder(request).service(s.floor(), s.at());
         free.add(new MachineSpot(s.name(), s.floor(), at.get(), cost, needs(request, s)));
       } else {
         findings.add(leftOut("Machine spot " + s.name() + " was left out."));

@@ -42,6 +42,7 @@ final class FloorChecker {
     int storeys = Math.abs(floor - spot.floor());
     Pressure pump = pumpPressure(rise.plus(highest), most(routes, Route::length));
     EquivalentLength longest = equivalent(routes);
+    Optional<Boolean> booster = booster(spot, pump);
     return new FloorCheck(
         rise,
         storeys,
@@ -51,10 +52,17 @@ final class FloorChecker {
         standpipe(Length.ofMetres(Math.abs(rise.metres())), storeys, byHose),
         longest,
         pump,
-        request.utilities().supply().map(s -> s.compareTo(pump) < 0),
+        booster,
         feederDrop(spot),
         fans(outline),
-        new FloorNotes(request).of(floor, spot, rise, pump, longest));
+        new FloorNotes(request).of(floor, spot, rise, booster, longest));
+  }
+
+  /** Whether the site's supply, which loses its head up to the machine's floor, falls short. */
+  private Optional<Boolean> booster(MachineSpot spot, Pressure pump) {
+    Length ground = request.floors().get(request.machineFloor()).elevation();
+    Length up = request.floors().get(spot.floor()).elevation().minus(ground);
+    return request.utilities().supply().map(s -> s.minus(WaterLine.head(up)).compareTo(pump) < 0);
   }
 
   /** Why the limits ask for standpipe; empty where hose will do. */

@@ -11,7 +11,6 @@ import org.coatrun.shared.line.MachineSpot;
 import org.coatrun.shared.line.Wording;
 import org.coatrun.shared.rules.WaterLine;
 import org.coatrun.shared.units.Length;
-import org.coatrun.shared.units.Pressure;
 
 /** What else the engineer's sheet of a floor says, each in one sentence. */
 final class FloorNotes {
@@ -25,16 +24,20 @@ final class FloorNotes {
   /**
    * @param spot the machine that feeds the floor
    * @param rise from the machine up
-   * @param pump water pressure needed at the pump
+   * @param booster whether the site's water falls short of what the pump needs, where known
    * @param longest equivalent length of the longest line
    */
   List<String> of(
-      int floor, MachineSpot spot, Length rise, Pressure pump, EquivalentLength longest) {
+      int floor,
+      MachineSpot spot,
+      Length rise,
+      Optional<Boolean> booster,
+      EquivalentLength longest) {
     var notes = new ArrayList<String>();
     if (floor == spot.floor()) {
       bags(spot, notes);
     }
-    if (request.utilities().supply().map(s -> s.compareTo(pump) < 0).orElse(false)) {
+    if (booster.orElse(false)) {
       notes.add(booster());
     }
     Optional<Length> rated = request.limits().machineEquivalent();
@@ -56,6 +59,10 @@ final class FloorNotes {
   private void bags(MachineSpot spot, List<String> notes) {
     if (!new MachineRoom(request, spot.floor()).beside(spot.at())) {
       notes.add("no room for the bags beside the machine: store them dry and within reach");
+    }
+    if (spot.floor() > request.machineFloor()) {
+      notes.add("bags come up by hoist");
+      return;
     }
     request.site().truckAccess().stream()
         .map(t -> Length.ofMetres(t.distance(spot.at())))

@@ -71,9 +71,14 @@ final class LineOptions {
     if (low > f) {
       options.add(new LineOption(m, Optional.of(r), way.get(), false, f, f + 1, low));
     }
-    if (riser.lowest() < f) {
+    if (riser.lowest() < f && servesBelow(f)) {
       options.add(new LineOption(m, Optional.of(r), way.get(), true, f, riser.lowest(), f - 1));
     }
+  }
+
+  /** A machine looked for higher up leaves floors below to those below: material would fall. */
+  private boolean servesBelow(int floor) {
+    return !request.spots().isEmpty() || floor <= request.machineFloor();
   }
 
   /** Where a standpipe may end: as high as it goes, or below the floor of another machine. */

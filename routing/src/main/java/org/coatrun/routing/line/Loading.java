@@ -10,7 +10,10 @@ import org.coatrun.shared.line.Leg;
 import org.coatrun.shared.line.LineStock;
 import org.coatrun.shared.units.Length;
 
-/** The pieces that legs of a line are made of. */
+/**
+ * The pieces that legs of a line are made of. Each section of hose, length of pipe and bend has the
+ * coupling that joins it to what lies before it; the reducer joins the whip.
+ */
 final class Loading {
 
   private static final double NOISE = 1e-6;
@@ -74,14 +77,11 @@ final class Loading {
     List<Length> sections = stock.hoseSections();
     Length shortest = sections.get(sections.size() - 1);
     double left = whole(leg.laid(), shortest) * shortest.metres();
-    int all = 0;
     for (Length section : sections) {
       int n = (int) Math.floor(left / section.metres() + NOISE);
       pieces.add(Item.TRANSFER_HOSE, section, n);
       left -= n * section.metres();
-      all += n;
     }
-    pieces.add(Item.HOSE_COUPLING, Length.ZERO, all);
   }
 
   private void pipe(Leg leg, int floorsPassed, Counter pieces) {
@@ -89,7 +89,6 @@ final class Loading {
     boolean rises = leg.kind().rising();
     int bends = leg.bends() + (rises ? 2 : 0);
     pieces.add(Item.STANDPIPE, stock.pipeLength(), lengths);
-    pieces.add(Item.PIPE_COUPLING, Length.ZERO, lengths + bends);
     pieces.add(Item.PIPE_BEND, Length.ZERO, bends);
     pieces.add(
         Item.PIPE_CLAMP,
@@ -102,24 +101,45 @@ final class Loading {
     return (int) Math.ceil(length.metres() / piece.metres() - NOISE);
   }
 
-  /** Counts by kind and size. */
+  /** Counts by kind and size; couplings follow from what they join. */
   private static final class Counter {
     private final Map<Hardware, Integer> counts = new TreeMap<>();
 
     void add(Item item, Length size, int count) {
-      if (count > 0) {
+      if (count > 0 && !coupling(item)) {
         counts.merge(new Hardware(item, size, 0), count, Integer::sum);
       }
     }
 
     void atLeast(Hardware h) {
-      counts.merge(new Hardware(h.item(), h.size(), 0), h.count(), Math::max);
+      if (!coupling(h.item())) {
+        counts.merge(new Hardware(h.item(), h.size(), 0), h.count(), Math::max);
+      }
     }
 
     List<Hardware> list() {
       var list = new ArrayList<Hardware>();
       counts.forEach((h, n) -> list.add(new Hardware(h.item(), h.size(), n)));
-      return list;
+      couplings(Item.HOSE_COUPLING, count(Item.TRANSFER_HOSE), list);
+      couplings(Item.PIPE_COUPLING, count(Item.STANDPIPE) + count(Item.PIPE_BEND), list);
+      return list.stream().sorted().toList();
+    }
+
+    private int count(Item item) {
+      return counts.entrySet().stream()
+          .filter(e -> e.getKey().item() == item)
+          .mapToInt(Map.Entry::getValue)
+          .sum();
+    }
+
+    private static void couplings(Item item, int count, List<Hardware> to) {
+      if (count > 0) {
+        to.add(new Hardware(item, Length.ZERO, count));
+      }
+    }
+
+    private static boolean coupling(Item item) {
+      return item == Item.HOSE_COUPLING || item == Item.PIPE_COUPLING;
     }
   }
 }
