@@ -92,7 +92,7 @@ final class BuildingLayer {
 
   private void solid(Region region, Tone tone, LegendItem item) {
     on.fill(view.rings(region), tone);
-    outline(region, Pen.OUTLINE, 6, item);
+    outline(region, Pen.OUTLINE, 25, item);
   }
 
   private void opening(SlabOpening opening) {

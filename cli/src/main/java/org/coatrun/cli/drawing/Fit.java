@@ -11,8 +11,8 @@ record Fit(Paper paper, Scale scale) {
   /** A drawing at a smaller scale than this asks for larger paper, where there is any. */
   private static final double SMALLEST_GOOD = 500;
 
-  /** Kept free around the drawing for its labels, in millimetres. */
-  static final double ROOM = 14;
+  /** Kept free around the drawing for its dimensions and labels, in millimetres. */
+  static final double ROOM = 20;
 
   /**
    * The smallest paper on which so many metres show well, with the largest scale that fits on it.

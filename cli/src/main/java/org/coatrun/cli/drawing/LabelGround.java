@@ -30,6 +30,10 @@ final class LabelGround {
     marks.add(mark);
   }
 
+  boolean clear(Box box) {
+    return area.contains(box) && marks.stream().noneMatch(m -> m.meets(box));
+  }
+
   void stroke(Vec2 a, Vec2 b, double weight) {
     strokes.add(new Stroke(a, b, weight));
   }

@@ -37,6 +37,11 @@ final class Labels {
     ground.mark(mark);
   }
 
+  /** Whether no mark lies in a box on the sheet. */
+  boolean clear(Box box) {
+    return ground.clear(box);
+  }
+
   /** Labels had better not cover this line. */
   void keepOff(List<Vec2> line, double weight) {
     for (int i = 1; i < line.size(); i++) {

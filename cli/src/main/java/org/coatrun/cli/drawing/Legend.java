@@ -12,6 +12,7 @@ final class Legend {
 
   private static final double ROW = 5;
   private static final double SAMPLE = 10;
+  private static final double GAP = 2;
 
   private Legend() {}
 
@@ -21,7 +22,7 @@ final class Legend {
    * @return the level at which they begin
    */
   static double draw(Surface on, Box panel, Set<LegendItem> items, List<String> cautions) {
-    double below = Panel.headingHeight() + Panel.height(cautions, panel) + 2;
+    double below = GAP + Panel.headingHeight() + Panel.height(cautions, panel) + 2;
     double legend = Panel.headingHeight() + ROW * items.size();
     double top = panel.bottom() - below - legend - 6;
     Panel text = new Panel(on, new Box(panel.left(), top, panel.right(), panel.bottom()));
@@ -36,6 +37,7 @@ final class Legend {
           0);
       text.gap(ROW);
     }
+    text.gap(GAP);
     text.heading("CAUTIONS");
     cautions.forEach(text::paragraph);
     return top;

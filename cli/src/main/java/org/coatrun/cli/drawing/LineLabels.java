@@ -39,8 +39,9 @@ final class LineLabels {
                 Collectors.groupingBy(
                     s -> s.outlet().toString(), TreeMap::new, Collectors.toList()));
     for (List<SetUp> group : byPlace.values()) {
-      Vec2 at = to.view().at(group.get(0).outlet());
-      to.labels().near(at, Symbols.OUTLET, List.of(setUps(group)), Lettering.bold(2.8));
+      Vec2 outlet = group.get(0).outlet();
+      double radius = atMachine(outlet) ? 1.2 * Symbols.MACHINE : Symbols.OUTLET;
+      to.labels().near(to.view().at(outlet), radius, List.of(setUps(group)), Lettering.bold(2.8));
     }
     for (RiserUse u : line.risers()) {
       to.labels()
@@ -49,6 +50,12 @@ final class LineLabels {
     line.pipeStretches().forEach(s -> dimension(s.get(0), s.get(1)));
     line.farthest().values().forEach(this::hoseLength);
     line.standing().stream().filter(l -> l.kind() == Leg.Kind.HOSE).forEach(this::hoseLength);
+  }
+
+  /** Whether the machine's symbol lies over the outlet. */
+  private boolean atMachine(Vec2 outlet) {
+    return job.plan().machines().stream()
+        .anyMatch(m -> m.floor() == floor && m.at().distance(outlet) < 0.01);
   }
 
   private static String setUps(List<SetUp> group) {

@@ -7,6 +7,7 @@ import org.coatrun.cli.drawing.paper.Box;
 import org.coatrun.cli.drawing.paper.Pen;
 import org.coatrun.shared.line.FloorPlan;
 import org.coatrun.shared.line.Leg;
+import org.coatrun.shared.line.MachineSpot;
 import org.coatrun.shared.line.RiserUse;
 import org.coatrun.shared.line.SetUp;
 import org.coatrun.shared.shape.Vec2;
@@ -70,12 +71,23 @@ final class LineLayer {
     }
   }
 
+  /** Where the crew must find the line on the floor: machines, then risers, then outlets. */
+  List<Vec2> places() {
+    return Stream.of(
+            job.plan().machines().stream().filter(m -> m.floor() == floor).map(MachineSpot::at),
+            used().stream().map(u -> u.riser().at()),
+            here.setUps().stream().map(SetUp::outlet))
+        .flatMap(p -> p)
+        .toList();
+  }
+
   private List<RiserUse> used() {
     return line.risers();
   }
 
   private void unused(Vec2 at) {
     to.symbols().unusedRiser(at);
+    to.labels().keepOff(Box.around(at, Symbols.RISER, Symbols.RISER));
     to.used(LegendItem.UNUSED_RISER);
   }
 

@@ -1,6 +1,7 @@
 package org.coatrun.cli.drawing;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.coatrun.cli.drawing.paper.Box;
 import org.coatrun.cli.drawing.paper.Lettering;
 import org.coatrun.cli.drawing.paper.Pen;
@@ -46,7 +47,7 @@ final class MachineLayer {
       to.labels().keepOff(Box.around(at, 2 * Symbols.MACHINE, 1.4 * Symbols.MACHINE));
       to.used(LegendItem.MACHINE);
     }
-    if (!machines().isEmpty()) {
+    if (!machines().isEmpty() && onGround()) {
       SiteFacts site = job.request().site();
       site.power().ifPresent(p -> supply(p, "P", LegendItem.POWER, true));
       site.water().ifPresent(p -> supply(p, "W", LegendItem.WATER, true));
@@ -63,11 +64,16 @@ final class MachineLayer {
     }
   }
 
+  /** Whether trucks, power and water come in on this floor. */
+  private boolean onGround() {
+    return floor == job.request().machineFloor();
+  }
+
   private List<MachineSpot> machines() {
     return job.plan().machines().stream().filter(m -> m.floor() == floor).toList();
   }
 
-  /** Bags stand in the corner of the room that is farthest from where the line runs. */
+  /** Bags stand in the corner of the room that is farthest from the line and from other marks. */
   private void bags(MachineSpot m, double side) {
     if (side < 4 * Symbols.MACHINE) {
       return;
@@ -89,8 +95,14 @@ final class MachineLayer {
   }
 
   private double clearance(Vec2 p) {
-    return FloorLine.of(job.plan(), floor).standing().stream()
-        .flatMap(l -> to.view().at(l.path()).stream())
+    SiteFacts site = job.request().site();
+    return Stream.of(
+            FloorLine.of(job.plan(), floor).standing().stream().flatMap(l -> l.path().stream()),
+            job.plan().floors().get(floor).cells().stream()
+                .map(c -> job.plan().cells().get(c).at()),
+            Stream.concat(site.power().stream(), site.water().stream()))
+        .flatMap(places -> places)
+        .map(to.view()::at)
         .mapToDouble(p::distance)
         .min()
         .orElse(1e9);

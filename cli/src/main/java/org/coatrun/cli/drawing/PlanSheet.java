@@ -60,6 +60,7 @@ final class PlanSheet {
     work.cells(here);
     line.marks();
     machine.marks();
+    new Dimensions(to, new Measure(job.units())).draw(here.outline().plate(), line.places());
     new LineLabels(to, job, floor).write();
     machine.labels();
     building.names(here.outline(), keepOuts);

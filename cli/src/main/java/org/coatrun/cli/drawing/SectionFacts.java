@@ -2,6 +2,7 @@ package org.coatrun.cli.drawing;
 
 import java.util.List;
 import org.coatrun.shared.line.Hardware;
+import org.coatrun.shared.line.LineLimits;
 import org.coatrun.shared.line.MachineSpot;
 import org.coatrun.shared.line.Proof;
 import org.coatrun.shared.line.RiserUse;
@@ -24,6 +25,7 @@ final class SectionFacts {
     to.heading("SECTION");
     to.paragraph(Measure.format("%s; risers behind each other stand side by side.", upper(axis)));
     to.pair("Plan", proof(job.plan().proof()));
+    to.pair("Standpipe", standpipe());
     machines(to, bottom);
     risers(to, bottom);
     hardware(to, bottom);
@@ -31,6 +33,17 @@ final class SectionFacts {
 
   private static String upper(SectionAxis axis) {
     return "S" + axis.words().replace("looking", "een");
+  }
+
+  private String standpipe() {
+    LineLimits limits = job.request().limits();
+    int storeys = limits.hoseStoreys();
+    return Measure.format(
+        "required above %s of rise, beyond %d %s, and where hose would be longer than %s in all",
+        measure.length(limits.hoseRise()),
+        storeys,
+        storeys == 1 ? "storey" : "storeys",
+        measure.length(limits.flexible()));
   }
 
   private static String proof(Proof p) {

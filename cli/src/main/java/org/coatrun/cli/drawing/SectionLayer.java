@@ -11,6 +11,7 @@ import org.coatrun.shared.line.FloorOutline;
 import org.coatrun.shared.line.Leg;
 import org.coatrun.shared.line.MachineSpot;
 import org.coatrun.shared.line.RiserUse;
+import org.coatrun.shared.line.Route;
 import org.coatrun.shared.line.SetUp;
 import org.coatrun.shared.shape.Vec2;
 import org.coatrun.shared.units.Length;
@@ -54,16 +55,28 @@ final class SectionLayer {
   void levels(Box area) {
     List<FloorOutline> floors = job.request().floors();
     FloorOutline last = floors.get(floors.size() - 1);
-    level(area, last.elevation().plus(last.height()), "underside above");
+    level(area, last.elevation().plus(last.height()));
+    limits().forEach(limit -> level(area, limit));
+  }
+
+  /** What the level lines are, over all that lies behind the words. */
+  void levelWords(Box area) {
+    List<FloorOutline> floors = job.request().floors();
+    FloorOutline last = floors.get(floors.size() - 1);
+    words(area, last.elevation().plus(last.height()), "underside above");
+    limits().forEach(limit -> words(area, limit, "standpipe above"));
+  }
+
+  /** For each machine the level above which standpipe is required, where floors lie above it. */
+  private List<Length> limits() {
+    List<FloorOutline> floors = job.request().floors();
+    Length last = floors.get(floors.size() - 1).elevation();
     Length hose = job.request().limits().hoseRise();
-    for (MachineSpot m : job.plan().machines()) {
-      Length limit = floors.get(m.floor()).elevation().plus(hose);
-      if (limit.compareTo(last.elevation()) < 0) {
-        String words = "standpipe is required above this level or beyond ";
-        int storeys = job.request().limits().hoseStoreys();
-        level(area, limit, words + storeys + (storeys == 1 ? " storey" : " storeys"));
-      }
-    }
+    return job.plan().machines().stream()
+        .map(m -> floors.get(m.floor()).elevation().plus(hose))
+        .filter(limit -> limit.compareTo(last) < 0)
+        .distinct()
+        .toList();
   }
 
   void lines() {
@@ -75,7 +88,7 @@ final class SectionLayer {
           .forEach(m -> run(m.floor(), places.across(m.at()), x, laysPipe(u.ground())));
       draw(up, u.standpipe());
     }
-    setUps().forEach(s -> run(s.floor(), places.start(s), places.across(s.outlet()), true));
+    setUps().forEach(s -> run(s.floor(), places.start(s), places.across(s.outlet()), byPipe(s)));
     pipes.forEach(p -> to.on().line(p, false, Pen.PIPE_CORE));
     setUps().forEach(s -> outlet(new Vec2(places.across(s.outlet()), places.walk(s.floor()))));
   }
@@ -131,23 +144,34 @@ final class SectionLayer {
     to.used(LegendItem.OUTLET);
   }
 
+  private boolean byPipe(SetUp s) {
+    return job.plan().routes().get(s.cells().get(0)) instanceof Route r && laysPipe(r.legs());
+  }
+
   private static boolean laysPipe(List<Leg> legs) {
     return legs.stream().anyMatch(l -> !l.kind().flexible());
   }
 
-  private void level(Box area, Length elevation, String words) {
+  private void level(Box area, Length elevation) {
     double y = to.view().at(new Vec2(0, elevation.metres())).y();
     List<Vec2> line = List.of(new Vec2(area.left(), y), new Vec2(area.right(), y));
     to.on().line(line, false, Pen.LEVEL);
     to.labels().keepOff(line, 3);
+  }
+
+  private void words(Box area, Length elevation, String words) {
+    double y = to.view().at(new Vec2(0, elevation.metres())).y();
     String text = words + ", " + measure.elevation(elevation);
     double down = places.below(y) > places.above(y) ? 2.4 : -0.8;
     Lettering lettering = Lettering.plain(2.2);
-    double end = area.left() + 1 + Typeface.get().width(text, lettering.size());
-    if (places.riserBetween(area.left(), end)) {
-      to.on().text(new Vec2(area.right() - 1, y + down), text, lettering.toTheLeft(), 0);
-    } else {
-      to.on().text(new Vec2(area.left() + 1, y + down), text, lettering, 0);
-    }
+    double width = Typeface.get().width(text, lettering.size());
+    double left =
+        places.riserBetween(area.left(), area.left() + 1 + width)
+            ? area.right() - 1 - width
+            : area.left() + 1;
+    Box ground = new Box(left - 0.5, y + down - 1.8, left + width + 0.5, y + down + 0.6);
+    to.on().fill(List.of(ground.ring()), Tone.WHITE);
+    to.on().text(new Vec2(left, y + down), text, lettering, 0);
+    to.labels().keepOff(ground);
   }
 }

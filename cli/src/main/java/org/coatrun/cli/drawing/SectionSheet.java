@@ -59,6 +59,7 @@ final class SectionSheet {
     Vec2 east = to.view().at(new Vec2(extent.east(), 0));
     Box building = new Box(west.x(), area.top(), east.x(), area.bottom());
     new SectionRows(to.on(), job, area).write(levels, building);
+    layer.levelWords(room);
     layer.labels();
   }
 

@@ -9,6 +9,7 @@ import org.coatrun.cli.drawing.paper.Box;
 import org.coatrun.cli.drawing.paper.Pen;
 import org.coatrun.shared.line.Access;
 import org.coatrun.shared.line.FloorPlan;
+import org.coatrun.shared.line.MachineSpot;
 import org.coatrun.shared.line.Route;
 import org.coatrun.shared.line.SetUp;
 import org.coatrun.shared.line.WorkCell;
@@ -53,7 +54,7 @@ final class WorkLayer {
     }
     for (int c : floor.cells()) {
       WorkCell cell = job.plan().cells().get(c);
-      Vec2 at = to.view().at(cell.at());
+      Vec2 at = besideMachines(cell);
       if (job.plan().routes().get(c) instanceof Route) {
         to.symbols().cell(at, cell.access(), String.valueOf(setUp.getOrDefault(c, 0)));
         to.used(item(cell.access()));
@@ -63,6 +64,21 @@ final class WorkLayer {
       }
       to.labels().keepOff(Box.around(at, 2.4 * Symbols.CELL, 2.4 * Symbols.CELL));
     }
+  }
+
+  /** Where a place is marked: beside the symbol of a machine rather than under it. */
+  private Vec2 besideMachines(WorkCell cell) {
+    Vec2 at = to.view().at(cell.at());
+    for (MachineSpot m : job.plan().machines()) {
+      Vec2 away = at.minus(to.view().at(m.at()));
+      double x = Symbols.MACHINE + 1.4 * Symbols.CELL - Math.abs(away.x());
+      double y = 0.7 * Symbols.MACHINE + 1.4 * Symbols.CELL - Math.abs(away.y());
+      if (m.floor() == cell.floor() && x > 0 && y > 0) {
+        Vec2 push = x < y ? new Vec2(away.x() < 0 ? -x : x, 0) : new Vec2(0, away.y() < 0 ? -y : y);
+        at = at.plus(push);
+      }
+    }
+    return at;
   }
 
   private static LegendItem item(Access access) {

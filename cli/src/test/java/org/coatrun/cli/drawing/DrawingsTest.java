@@ -16,6 +16,7 @@ import org.coatrun.shared.line.Leg;
 import org.coatrun.shared.line.LineLimits;
 import org.coatrun.shared.line.LinePlan;
 import org.coatrun.shared.line.LineRequest;
+import org.coatrun.shared.line.MachineSpot;
 import org.coatrun.shared.line.Route;
 import org.coatrun.shared.line.SetUp;
 import org.coatrun.shared.units.Length;
@@ -34,8 +35,17 @@ class DrawingsTest {
     return SampleLines.ell().withLimits(limits);
   }
 
+  private static final DrawingJob HALL = SampleLines.job("Hall", UnitSystem.SI, SampleLines.hall());
+  private static final DrawingJob TOWER = SampleLines.job("Tower", UnitSystem.US, byHeight());
+
+  /** Eight storeys, and a machine that lifts no more than six of them. */
+  private static LineRequest byHeight() {
+    LineLimits limits = LineLimits.commonPractice().withMachineLift(Length.ofMetres(21));
+    return SampleLines.tower(8).withLimits(limits).withSpots(List.of(), 2);
+  }
+
   static Stream<DrawingJob> jobs() {
-    return Stream.of(OFFICE, ELL);
+    return Stream.of(OFFICE, ELL, HALL, TOWER);
   }
 
   @ParameterizedTest
@@ -116,6 +126,43 @@ class DrawingsTest {
         .contains("place of work, by pole gun")
         .contains("not required");
     assertThat(words(Drawings.sheets(OFFICE).get(4))).contains("required: the rise of 52.5 ft");
+  }
+
+  /** By hand: slabs of 36 by 22 m and of 60 by 60 m, the machine of the office at (8, 5). */
+  @Test
+  void plansSayHowLargeTheSlabIsAndHowFarTheMachineStandsFromItsEdges() {
+    assertThat(words(Drawings.sheets(OFFICE).get(0)))
+        .contains("118'-1\"", "72'-2\"")
+        .contains("26'-3\"")
+        .contains("16'-5\"", "55'-9\"");
+    assertThat(words(Drawings.sheets(ELL).get(1))).contains("60.00 m");
+  }
+
+  @Test
+  void positionsByHeightStandOnTheirFloorsAndInTheSection() {
+    List<MachineSpot> machines = TOWER.plan().machines();
+    assertThat(machines).extracting(MachineSpot::floor).containsExactlyInAnyOrder(0, 6);
+    List<Sheet> sheets = Drawings.sheets(TOWER);
+    for (MachineSpot m : machines) {
+      assertThat(words(sheets.get(m.floor()))).contains("Machine " + m.name());
+      assertThat(words(sheets.get(sheets.size() - 1))).contains("Machine " + m.name());
+    }
+    assertThat(words(sheets.get(6))).contains("bags come up by hoist").doesNotContain("trucks");
+  }
+
+  @Test
+  void sectionsSayWhereStandpipeIsRequiredAndExplainWhatIsDrawn() {
+    assertThat(words(section(OFFICE))).contains("standpipe above, +36'-0\"", "beyond 3 storeys");
+    assertThat(words(section(OFFICE)).lines()).contains("standpipe");
+    DrawingJob low = SampleLines.job("Low", UnitSystem.SI, SampleLines.office(2));
+    assertThat(low.plan().routes()).allMatch(r -> ((Route) r).pipe().metres() == 0);
+    assertThat(MarksOnPaper.of(section(low)).lines(Pen.PIPE)).isEmpty();
+    assertThat(words(section(low)).lines()).contains("hose").doesNotContain("standpipe");
+  }
+
+  private static Sheet section(DrawingJob job) {
+    List<Sheet> sheets = Drawings.sheets(job);
+    return sheets.get(sheets.size() - 1);
   }
 
   @Test
