@@ -151,6 +151,57 @@ class PlanPageIT {
     assertThat(Views.difference(with, Views.of(page))).isGreaterThan(0.0005);
   }
 
+  /** In the view, on the plan of the floor and in the legend; until something else is chosen. */
+  @Test
+  void theLineToWhatIsChosenStandsOut() throws IOException {
+    JsonNode girder = plan.member(GIRDER);
+    BufferedImage plain = Views.of(page);
+    page.set("#search", girder.path("guid").asText());
+    page.click("#list tbody td");
+    page.click("#tab-line");
+    assertThat(
+            page.evaluate("document.querySelector('#line-floor').selectedOptions[0].text").asText())
+        .isEqualTo(girder.path("working_floor").asText());
+    String mark = girder.path("mark").asText();
+    int places =
+        (int)
+            StreamSupport.stream(page.evaluate("coatrun.line.chosen.cells").spliterator(), false)
+                .filter(
+                    c ->
+                        StreamSupport.stream(c.path("all").spliterator(), false)
+                            .anyMatch(m -> m.asText().equals(mark)))
+                .count();
+    assertThat(places).isPositive();
+    assertThat(page.count(".line .plan .cell.own")).isEqualTo(places);
+    assertThat(page.count(".line .plan .HOSE.own")).isPositive();
+    assertThat(page.text("#legend")).contains("line to what is chosen");
+    assertThat(Views.difference(plain, Views.of(page))).isGreaterThan(0.0005);
+    page.evaluate("coatrun.model.choose(null)");
+    assertThat(page.count(".line .plan .own")).isZero();
+    assertThat(page.text("#legend")).doesNotContain("line to what is chosen");
+  }
+
+  @Test
+  void eachPartOfTheLineHasAColourAndAShapeOfItsOwn() {
+    for (String theme : List.of("light", "dark")) {
+      page.evaluate("coatrun.setTheme('" + theme + "')");
+      JsonNode marks =
+          page.evaluate(
+              "[...document.querySelectorAll('#legend li')].filter(l => ['machine', 'hose', 'pipe',"
+                  + " 'whip, up to the steel', 'place of work', 'not reached']"
+                  + ".includes(l.textContent)).map(l => { const p = l.querySelector('path');"
+                  + " return [p.getAttribute('stroke'), p.getAttribute('d') +"
+                  + " p.getAttribute('stroke-width')]; })");
+      Set<String> colours = new HashSet<>();
+      Set<String> shapes = new HashSet<>();
+      marks.forEach(m -> colours.add(m.path(0).asText()));
+      marks.forEach(m -> shapes.add(m.path(1).asText()));
+      assertThat(marks).hasSize(6);
+      assertThat(colours).hasSize(6);
+      assertThat(shapes).hasSize(6);
+    }
+  }
+
   @Test
   void theLineFollowsTheStoreysThatAreShown() {
     String bodies =

@@ -2,11 +2,9 @@ package org.coatrun.cli.page;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import org.coatrun.shared.line.FloorCheck;
 import org.coatrun.shared.line.Leg;
@@ -44,8 +42,9 @@ final class ChoiceContent {
     c.put("breaks", choice.compared().map(SpotComparison::breaks).orElse(List.of()));
     c.put("machines", plan.machines().stream().map(ChoiceContent::machine).toList());
     c.put("risers", plan.risers().stream().map(ChoiceContent::riser).toList());
-    c.put("legs", stretches(plan).stream().map(ChoiceContent::leg).toList());
-    c.put("cells", cells(plan));
+    Map<Stretch, Integer> stretches = new LinkedHashMap<>();
+    c.put("cells", cells(plan, stretches));
+    c.put("legs", stretches.keySet().stream().map(ChoiceContent::leg).toList());
     c.put("checks", checks(plan));
     c.put(
         "hardware",
@@ -94,19 +93,17 @@ final class ChoiceContent {
             "standpipe", r.standpipe()));
   }
 
-  private static Set<Stretch> stretches(LinePlan plan) {
-    Set<Stretch> all = new LinkedHashSet<>();
-    for (int i = 0; i < plan.routes().size(); i++) {
-      if (plan.routes().get(i) instanceof Route route) {
-        List<Leg> legs = route.legs();
-        for (int k = 0; k < legs.size(); k++) {
-          Leg leg = legs.get(k);
-          int next = k + 1 < legs.size() ? legs.get(k + 1).floor() : plan.cells().get(i).floor();
-          all.add(new Stretch(leg.kind(), leg.floor(), next, leg.path()));
-        }
-      }
+  /** Numbers of the stretches of a route; new ones are numbered on. The whip is no stretch. */
+  private static List<Integer> numbers(Route route, Map<Stretch, Integer> stretches) {
+    List<Leg> legs = route.legs();
+    List<Integer> numbers = new ArrayList<>();
+    for (int k = 0; k + 1 < legs.size(); k++) {
+      Leg leg = legs.get(k);
+      Stretch s = new Stretch(leg.kind(), leg.floor(), legs.get(k + 1).floor(), leg.path());
+      stretches.putIfAbsent(s, stretches.size());
+      numbers.add(stretches.get(s));
     }
-    return all;
+    return numbers;
   }
 
   private static Map<String, Object> leg(Stretch s) {
@@ -121,18 +118,20 @@ final class ChoiceContent {
     return leg;
   }
 
-  private static List<Map<String, Object>> cells(LinePlan plan) {
+  private static List<Map<String, Object>> cells(LinePlan plan, Map<Stretch, Integer> stretches) {
     List<Map<String, Object>> cells = new ArrayList<>();
     for (int i = 0; i < plan.cells().size(); i++) {
-      cells.add(cell(plan.cells().get(i), plan.routes().get(i)));
+      cells.add(cell(plan.cells().get(i), plan.routes().get(i), stretches));
     }
     return cells;
   }
 
-  private static Map<String, Object> cell(WorkCell cell, RouteResult result) {
+  private static Map<String, Object> cell(
+      WorkCell cell, RouteResult result, Map<Stretch, Integer> stretches) {
     Map<String, Object> c = new LinkedHashMap<>();
     c.put("floor", cell.floor());
     c.put("at", LineContent.point(cell.at()));
+    c.put("highest", cell.highest().metres());
     c.put("access", cell.access().words());
     c.put("marks", marks(cell.marks()));
     c.put("all", cell.marks());
@@ -140,6 +139,7 @@ final class ChoiceContent {
       c.put("flexible", route.flexible().metres());
       c.put("pipe", route.pipe().metres());
       c.put("bends", route.bends());
+      c.put("legs", numbers(route, stretches));
     } else if (result instanceof NoRoute none) {
       c.put("no", none.sentence());
     }

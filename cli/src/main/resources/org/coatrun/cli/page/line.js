@@ -35,6 +35,25 @@ export class LinePanel {
     this.onChange();
   }
 
+  /** Shows the line to an element, or to none. */
+  follow(element) {
+    if (this.element === element) return;
+    this.element = element;
+    if (this.host?.isConnected) this.show(this.host);
+  }
+
+  /** Turns the plan to the floor that an element is sprayed from. */
+  turnTo(element) {
+    const [cell] = element ? this.cellsOf(element) : [];
+    if (cell) this.floor = cell.floor;
+  }
+
+  /** Places and legs of the line to the element that is followed. */
+  get own() {
+    const cells = this.element ? this.cellsOf(this.element) : [];
+    return { cells: new Set(cells), legs: new Set(cells.flatMap((c) => c.legs || [])) };
+  }
+
   show(host) {
     this.host = host;
     const focused = document.activeElement?.id;
@@ -42,7 +61,7 @@ export class LinePanel {
         h("div", { class: "tools" },
             h("label", {}, "Machine at ", this.select("line-spot", this.line.choices.map((c) => c.label), this.choice, (i) => this.take(i, this.floor))),
             h("label", {}, "Floor ", this.select("line-floor", this.line.floors.map((f) => f.name), this.floor, (i) => this.take(this.choice, i)))),
-        h("figure", {}, planOf(this.line, this.chosen, this.floor), h("figcaption", {}, legendWords())),
+        h("figure", {}, planOf(this.line, this.chosen, this.floor, this.own), h("figcaption", {}, legendWords())),
         ...this.checks(this.floor), ...this.missed(this.floor), this.comparison(), ...this.lists()));
     if (focused) document.getElementById(focused)?.focus();
   }
@@ -86,11 +105,16 @@ export class LinePanel {
       ...list("Moves in order", moves), ...(proof ? [h("p", {}, proof)] : [])];
   }
 
+  /** Places that an element is sprayed from, the one with most hose first. */
+  cellsOf(element) {
+    const called = [element.mark, element.name, element.guid].filter(Boolean);
+    return this.chosen.cells.filter((c) => c.all.some((m) => called.includes(m)) && (element.workingFloor || "").includes(this.line.floors[c.floor].name))
+        .sort((a, b) => (b.flexible || 0) - (a.flexible || 0));
+  }
+
   /** What the card says of an element: the place it is sprayed from and its line. */
   of(element) {
-    const called = [element.mark, element.name, element.guid].filter(Boolean);
-    const own = this.chosen.cells.filter((c) => c.all.some((m) => called.includes(m)) && (element.workingFloor || "").includes(this.line.floors[c.floor].name));
-    const cell = own.sort((a, b) => (b.flexible || 0) - (a.flexible || 0))[0];
+    const [cell] = this.cellsOf(element);
     if (!cell) return [];
     const pair = (label, text) => [h("dt", {}, label), h("dd", {}, text)];
     return [h("h3", {}, `Line, ${this.chosen.label}`), h("dl", {},
@@ -109,5 +133,5 @@ export class LinePanel {
 }
 
 function legendWords() {
-  return "Dashed: hose; thick: pipe; thin: whip; square: machine; ring: riser; dot: place of work reached; cross: not reached; shaded: kept free.";
+  return "Dashed: hose; thick: pipe; square: machine; ring: riser; dot: place of work reached, where the whip begins; cross: not reached; shaded: kept free; ringed, and bold: what is chosen and its line.";
 }

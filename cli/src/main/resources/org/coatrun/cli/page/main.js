@@ -38,7 +38,8 @@ class Page {
 
   follow(what) {
     if (what === "shown") this.lists.refilter();
-    if (what === "shown" && this.line) this.drawLine();
+    if (this.line && what === "chosen") this.line.turnTo(this.model.last);
+    if (this.line && (what === "shown" || what === "chosen")) this.drawLine();
     this.showControls();
     this.repaint();
     if (what === "chosen") {
@@ -59,7 +60,7 @@ class Page {
     if (!column) return;
     const scale = scaleFor(column, model.elements, this.theme);
     showLegend(byId("legend"), column, scale, {
-      hatched: byId("hatch").checked, faces: byId("faces").checked, line: this.lineIsShown ? lineLegend(this.line.chosen, this.theme) : [], notes: model.rest.length > 0 ? ["Counts are of those shown one by one."] : [],
+      hatched: byId("hatch").checked, faces: byId("faces").checked, line: this.lineIsShown ? lineLegend(this.line.chosen, this.line.own, this.theme) : [], notes: model.rest.length > 0 ? ["Counts are of those shown one by one."] : [],
       filtered: model.filters.get(column.key), onFilter: (value) => model.filter(column.key, value),
     });
     const chosen = new Set(model.chosen);
@@ -79,11 +80,12 @@ class Page {
     if (this.model.last) this.card();
   }
 
-  /** The line on the floors of the storeys that are shown. */
+  /** The line on the floors of the storeys that are shown, and apart from it that to what was chosen last. */
   drawLine() {
     const { data, model, scene } = this;
+    this.line.follow(model.last);
     const level = (n) => { const at = data.storeys.indexOf(data.line.floors[n].name); return at < 0 ? null : at; };
-    scene?.setLine(this.lineIsShown ? lineBodies(data.line, this.line.chosen, this.theme, (n) => model.inStorey({ level: level(n) })) : []);
+    scene?.setLine(this.lineIsShown ? lineBodies(data.line, this.line.chosen, this.line.own, this.theme, (n) => model.inStorey({ level: level(n) })) : []);
   }
 
   /** Chooses an element, shows it and turns to it. */
