@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.coatrun.cli.Program.Run;
 import org.coatrun.testmodels.GenerateModels;
@@ -129,6 +130,49 @@ class LineIT {
     for (Map<String, String> place : routes) {
       assertThat(place.get("result").equals("reached")).isEqualTo(place.get("reason").isEmpty());
     }
+  }
+
+  /**
+   * A machine that lifts four storeys, in a tower of six: offered, planned, drawn, in the lists.
+   */
+  @Test
+  void aTowerTooHighForOnePositionHasTwo() throws Exception {
+    Path model = folder.resolve("tower.ifc");
+    GenerateModels.main(new String[] {"tower", model.toString(), "--storeys", "6"});
+    Path one = tower(model, "one", 1);
+    assertThat(results(one)).containsKeys("reached", "no line");
+    assertThat(Files.readString(one.resolve("findings.csv")))
+        .contains("over what the machine is rated for", "allow another machine position");
+
+    Path two = tower(model, "two", 2);
+    assertThat(results(two)).containsOnlyKeys("reached");
+    JsonNode line = new JsonMapper().readTree(two.resolve("line.json").toFile());
+    List<String> machines = line.path("machines").findValuesAsText("name");
+    assertThat(line.path("machines").findValuesAsText("floor")).contains("Level 1", "Level 5");
+    String section = Files.readString(two.resolve("section.svg"));
+    String moves = Files.readString(two.resolve("moves.csv"));
+    String hardware = Files.readString(two.resolve("hardware.csv"));
+    for (String machine : machines) {
+      assertThat(section).contains("Machine " + machine);
+      assertThat(moves).contains("Set the machine at " + machine + ".");
+      assertThat(hardware).contains("," + machine + ",");
+    }
+    assertThat(Files.readString(two.resolve("plan-05-level-5.svg"))).contains("bags come up");
+    assertThat(Files.readString(two.resolve("basis.txt"))).contains("Of several machine positions");
+    requireLimits(two);
+  }
+
+  private static Path tower(Path model, String name, int positions) throws Exception {
+    String yaml = "machine: {lift-rating: 50 ft}\nsite: {positions: " + positions + "}\n";
+    Path job = Files.writeString(folder.resolve(name + ".job.yaml"), yaml);
+    Path out = folder.resolve(name);
+    assertThat(Program.run("line", model, "--job", job, "--out", out).exitCode()).isZero();
+    return out;
+  }
+
+  private static Map<String, Long> results(Path out) throws IOException {
+    return TakeoffResult.csv(out.resolve("routes.csv")).stream()
+        .collect(Collectors.groupingBy(place -> place.get("result"), Collectors.counting()));
   }
 
   @ParameterizedTest

@@ -38,6 +38,7 @@ final class LineBasis {
             + ".");
     limits(request.limits(), words, lines);
     ground(request, lines);
+    positions(request, lines);
     lines.add(
         "Hose runs along the shortest way over the floor; slack and bends are added to it. Pipe"
             + " runs along walls and column lines.");
@@ -80,6 +81,14 @@ final class LineBasis {
               + request.wording().about(request.site().ground())
               + " wide was assumed around the slab of the machine's floor; keep-outs of the job file"
               + " hold there.");
+    }
+  }
+
+  private static void positions(LineRequest request, List<String> lines) {
+    if (request.mostMachines() > 1 && request.spots().isEmpty()) {
+      lines.add(
+          "Of several machine positions each after the first stands on the first floor that the one"
+              + " below cannot lift to, and serves that floor and those above; bags come up by hoist.");
     }
   }
 

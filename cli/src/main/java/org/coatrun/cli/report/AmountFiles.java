@@ -30,7 +30,7 @@ final class AmountFiles {
         out ->
             CsvTable.write(
                 out,
-                Cautions.marked(ProgrammeColumns.DAYS, cautions),
+                Cautions.marked(ProgrammeColumns.daysWithChecks(amounts.programme()), cautions),
                 ProgrammeColumns.days(amounts.programme())));
     folder.write(
         "inspection.csv",

@@ -2,9 +2,13 @@ package org.coatrun.cli.report;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.coatrun.shared.bid.programme.Delivery;
+import org.coatrun.shared.bid.programme.FloorCheck;
 import org.coatrun.shared.bid.programme.FloorTime;
 import org.coatrun.shared.bid.programme.ProgrammePlan;
 import org.coatrun.shared.bid.programme.WorkDay;
@@ -45,6 +49,27 @@ final class ProgrammeColumns {
           Column.of("kept_days", Delivery::keptDays));
 
   private ProgrammeColumns() {}
+
+  /** Of programme.csv: the same, and on the first day of a floor what is checked before it. */
+  static List<Column<WorkDay>> daysWithChecks(ProgrammePlan plan) {
+    List<Column<WorkDay>> columns = new ArrayList<>(DAYS);
+    columns.add(Column.of("checks_before", day -> checks(plan, day.day())));
+    return columns;
+  }
+
+  private static String checks(ProgrammePlan plan, int day) {
+    Map<String, String> byFloor =
+        plan.checks().stream()
+            .filter(check -> check.firstDay() == day)
+            .collect(
+                Collectors.groupingBy(
+                    FloorCheck::floor,
+                    LinkedHashMap::new,
+                    Collectors.mapping(FloorCheck::check, Collectors.joining("; "))));
+    return byFloor.entrySet().stream()
+        .map(floor -> floor.getKey() + ": " + floor.getValue())
+        .collect(Collectors.joining(" / "));
+  }
 
   static List<WorkDay> days(ProgrammePlan plan) {
     List<WorkDay> days = new ArrayList<>();

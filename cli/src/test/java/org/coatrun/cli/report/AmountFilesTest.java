@@ -14,6 +14,8 @@ import org.coatrun.shared.bid.inspection.FieldReading;
 import org.coatrun.shared.bid.inspection.FieldSheetReader;
 import org.coatrun.shared.bid.inspection.InspectionJudge;
 import org.coatrun.shared.bid.inspection.InspectionJudgement;
+import org.coatrun.shared.bid.programme.FloorCheck;
+import org.coatrun.shared.bid.programme.ProgrammePlan;
 import org.coatrun.shared.job.UnitSystem;
 import org.coatrun.shared.yaml.CsvTable;
 import org.junit.jupiter.api.BeforeAll;
@@ -71,6 +73,27 @@ class AmountFilesTest {
           .isEqualTo(Long.toString(delivered - bags));
     }
     assertThat(bags).isEqualTo(amounts.order().bags()).isEqualTo(delivered);
+  }
+
+  /** On the day that a floor begins, and on no other. */
+  @Test
+  void programmeSaysWhatIsCheckedBeforeEachFloor() throws IOException {
+    ProgrammePlan plan = amounts.programme();
+    CsvTable csv = written(ProgrammeColumns.daysWithChecks(plan), ProgrammeColumns.days(plan));
+    int found = 0;
+    for (CsvTable.Row row : csv.rows()) {
+      int day = Integer.parseInt(row.cells().get(csv.column("day")));
+      String checks = row.cells().get(csv.column("checks_before"));
+      for (FloorCheck check : plan.checks()) {
+        if (check.firstDay() == day) {
+          assertThat(checks).contains(check.floor() + ": ", check.check());
+          found++;
+        }
+      }
+      assertThat(checks.isEmpty())
+          .isEqualTo(plan.checks().stream().noneMatch(c -> c.firstDay() == day));
+    }
+    assertThat(found).isEqualTo(plan.checks().size()).isPositive();
   }
 
   @Test

@@ -13,7 +13,8 @@ public record Site(
     @Key(note = "sides where trucks can unload", fallback = "[north, east, south, west]")
         List<Side> accessSides,
     @Key(
-            note = "machine positions at most, one after the other; a move is a lost shift",
+            note =
+                "machine positions at most, one after the other, higher up where the lift-rating asks for it; a move is a lost shift",
             fallback = "1",
             least = "1",
             most = "4")
