@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.coatrun.shared.line.LineRequest;
+import org.coatrun.shared.line.MachineSpot;
 import org.coatrun.shared.line.Move;
 import org.coatrun.shared.line.SetUp;
 import org.coatrun.shared.line.Wording;
@@ -12,14 +13,16 @@ import org.coatrun.shared.line.Wording;
 final class Moves {
 
   private final LineRequest request;
+  private final List<MachineSpot> spots;
   private final List<Move> moves = new ArrayList<>();
 
-  private Moves(LineRequest request) {
+  private Moves(LineRequest request, List<MachineSpot> spots) {
     this.request = request;
+    this.spots = spots;
   }
 
-  static List<Move> of(LineRequest request, List<SetUp> setUps) {
-    var all = new Moves(request);
+  static List<Move> of(LineRequest request, List<MachineSpot> spots, List<SetUp> setUps) {
+    var all = new Moves(request, spots);
     SetUp before = null;
     for (SetUp s : setUps) {
       all.add(before, s);
@@ -30,7 +33,8 @@ final class Moves {
 
   private void add(SetUp before, SetUp s) {
     if (before == null || !before.machine().equals(s.machine())) {
-      add(Move.Kind.SET_MACHINE, "Set the machine at " + s.machine() + ".");
+      String what = before == null ? "Set the machine at " : "Move the machine to ";
+      add(Move.Kind.SET_MACHINE, what + s.machine() + " on " + storeyOf(s.machine()) + ".");
     }
     boolean sameLine =
         before != null && before.machine().equals(s.machine()) && before.riser().equals(s.riser());
@@ -52,6 +56,14 @@ final class Moves {
             s.cells().size(),
             s.number(),
             words.about(s.hose())));
+  }
+
+  private String storeyOf(String machine) {
+    return spots.stream()
+        .filter(m -> m.name().equals(machine))
+        .map(m -> request.floors().get(m.floor()).storey())
+        .findFirst()
+        .orElseThrow();
   }
 
   private void add(Move.Kind kind, String sentence) {

@@ -71,7 +71,7 @@ final class PlanAssembly {
         candidates.risers(),
         work.groundless(),
         new JobHardware(model, setUps, assigned, found).of(order),
-        Moves.of(request, order),
+        Moves.of(request, candidates.spots(), order),
         proof(result),
         findings.stream().sorted().toList());
   }

@@ -69,7 +69,10 @@ class PositionsByHeightTest {
   @Test
   void theMachineMovesOnceAndHardwareOfBothRisersIsLoaded() {
     assertThat(two.moves()).filteredOn(m -> m.kind() == Move.Kind.SET_MACHINE).hasSize(2);
-    assertThat(two.moves().get(0).kind()).isEqualTo(Move.Kind.SET_MACHINE);
+    assertThat(two.moves().get(0).sentence()).startsWith("Set the machine at ");
+    assertThat(two.moves())
+        .extracting(Move::sentence)
+        .contains("Move the machine to " + upper().name() + " on Level 6.");
     assertThat(two.moves())
         .filteredOn(m -> m.kind() == Move.Kind.RAISE_RISER)
         .hasSameSizeAs(two.risers());
