@@ -21,7 +21,7 @@ final class Dimensions {
   private static final Lettering TEXT = Lettering.plain(2.2);
   private static final double FIRST = 5;
   private static final double NEXT = 4.5;
-  private static final double FARTHEST = 14;
+  private static final double FARTHEST = 30;
   private static final double ROOM = 3.2;
   private static final double TICK = 0.8;
 

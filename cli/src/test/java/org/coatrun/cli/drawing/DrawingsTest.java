@@ -138,6 +138,23 @@ class DrawingsTest {
     assertThat(words(Drawings.sheets(ELL).get(1))).contains("60.00 m");
   }
 
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void everyPlanSaysHowLargeItsSlabIs(DrawingJob job) {
+    List<Sheet> sheets = Drawings.sheets(job);
+    Measure measure = new Measure(job.units());
+    for (int f = 0; f < job.request().floors().size(); f++) {
+      Extent slab =
+          Extent.of(
+              job.request().floors().get(f).plate().stream()
+                  .flatMap(r -> r.outline().stream())
+                  .toList());
+      assertThat(words(sheets.get(f)).lines())
+          .contains(measure.length(Length.ofMetres(slab.width())))
+          .contains(measure.length(Length.ofMetres(slab.height())));
+    }
+  }
+
   @Test
   void positionsByHeightStandOnTheirFloorsAndInTheSection() {
     List<MachineSpot> machines = TOWER.plan().machines();
