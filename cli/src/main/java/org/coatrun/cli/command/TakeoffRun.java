@@ -15,6 +15,7 @@ import org.coatrun.cli.page.PageLimits;
 import org.coatrun.cli.page.TakeoffPage;
 import org.coatrun.cli.report.Results;
 import org.coatrun.cli.report.TakeoffFiles;
+import org.coatrun.cli.report.TakeoffTables;
 import org.coatrun.cli.report.UnitSystem;
 import org.coatrun.cli.workbook.TakeoffWorkbook;
 import org.coatrun.geometry.exposure.ExposureOptions;
@@ -99,10 +100,12 @@ record TakeoffRun(
   /** The same; the page shows the line too, where there is one. */
   void write(OutputFolder to, Optional<LineResult> line) {
     // What takes longest is begun first.
-    TakeoffFiles.json(to, results, json -> FacesJson.write(json, results.takeoff(), bodies));
+    TakeoffTables tables = TakeoffTables.of(results);
+    TakeoffFiles.json(
+        to, results, tables, json -> FacesJson.write(json, results.takeoff(), bodies));
     to.write("report.html", w -> w.write(page(line)));
-    TakeoffWorkbook.write(to, results);
-    TakeoffFiles.lists(to, results);
+    TakeoffWorkbook.write(to, results, tables);
+    TakeoffFiles.lists(to, results, tables);
   }
 
   private String page(Optional<LineResult> line) {

@@ -2,11 +2,10 @@ package org.coatrun.cli.page;
 
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * Which meshes become plain boxes so that all bodies together keep within a number of triangles:
@@ -16,7 +15,8 @@ final class PlainShapes {
 
   private static final int OF_A_BOX = 12;
 
-  private final Set<LocalMesh> plain = new HashSet<>();
+  /** Meshes that are drawn plainly, and their boxes. */
+  private final Map<LocalMesh, LocalMesh> plain = new HashMap<>();
 
   /**
    * @param bodies in a settled order
@@ -39,7 +39,7 @@ final class PlainShapes {
       if (more <= room) {
         room -= more;
       } else {
-        plain.add(use.getKey());
+        plain.put(use.getKey(), use.getKey().box());
       }
     }
   }
@@ -50,14 +50,14 @@ final class PlainShapes {
 
   /** Whether a part of a body is a plain box. */
   boolean isPlain(PageBody body) {
-    return body.meshes().stream().anyMatch(plain::contains);
+    return body.meshes().stream().anyMatch(plain::containsKey);
   }
 
   /** The body as it is drawn. */
   PageBody drawn(PageBody body) {
     return isPlain(body)
         ? new PageBody(
-            body.frame(), body.meshes().stream().map(m -> plain.contains(m) ? m.box() : m).toList())
+            body.frame(), body.meshes().stream().map(m -> plain.getOrDefault(m, m)).toList())
         : body;
   }
 }

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.Writer;
 import java.math.BigDecimal;
 import java.util.List;
+import org.coatrun.cli.output.PlainNumber;
 
 /**
  * Rows as CSV after RFC 4180, lines ended by CR LF.
@@ -22,7 +23,6 @@ public final class CsvTable {
   private static final CsvFactory FORM =
       CsvFactory.builder()
           .enable(CsvGenerator.Feature.STRICT_CHECK_FOR_QUOTING)
-          .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
           .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
           .build();
 
@@ -31,18 +31,23 @@ public final class CsvTable {
   /** Writes a header and a row for each of {@code items}. */
   public static <T> void write(Writer writer, List<Column<T>> columns, List<T> items)
       throws IOException {
+    write(writer, Table.of(columns, items));
+  }
+
+  /** Writes a header and the rows of {@code table}. */
+  public static void write(Writer writer, Table table) throws IOException {
     CsvSchema.Builder schema = CsvSchema.builder().setUseHeader(true).setLineSeparator("\r\n");
-    columns.forEach(column -> schema.addColumn(column.name()));
-    if (items.isEmpty()) {
-      writer.write(String.join(",", columns.stream().map(Column::name).toList()) + "\r\n");
+    table.names().forEach(schema::addColumn);
+    if (table.rows().isEmpty()) {
+      writer.write(String.join(",", table.names()) + "\r\n");
       return;
     }
     try (CsvGenerator csv = FORM.createGenerator(writer)) {
       csv.setSchema(schema.build());
-      for (T item : items) {
+      for (List<Object> row : table.rows()) {
         csv.writeStartArray();
-        for (Column<T> column : columns) {
-          cell(csv, column.value().apply(item));
+        for (Object cell : row) {
+          cell(csv, cell);
         }
         csv.writeEndArray();
       }
@@ -55,7 +60,7 @@ public final class CsvTable {
     } else if (value instanceof String text) {
       csv.writeString(harmless(text));
     } else if (value instanceof BigDecimal number) {
-      csv.writeNumber(number);
+      csv.writeNumber(PlainNumber.of(number));
     } else {
       csv.writeObject(value);
     }

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.io.SerializedString;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.List;
+import org.coatrun.cli.output.PlainNumber;
 
 /** Lists of a result in JSON: the same columns as in CSV. */
 public final class JsonRows {
@@ -24,11 +25,20 @@ public final class JsonRows {
   /** A list of objects, a field for each column. */
   public static <T> void rows(
       JsonGenerator json, String name, List<Column<T>> columns, List<T> items) throws IOException {
-    SerializedString[] names = names(columns);
+    rows(json, name, Table.of(columns, items));
+  }
+
+  /** The rows of a table as a list of objects. */
+  static void rows(JsonGenerator json, String name, Table table) throws IOException {
+    SerializedString[] names =
+        table.names().stream().map(SerializedString::new).toArray(SerializedString[]::new);
     json.writeArrayFieldStart(name);
-    for (T item : items) {
+    for (List<Object> row : table.rows()) {
       json.writeStartObject();
-      fields(json, columns, names, item);
+      for (int i = 0; i < names.length; i++) {
+        json.writeFieldName(names[i]);
+        value(json, row.get(i));
+      }
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -37,21 +47,9 @@ public final class JsonRows {
   /** The columns of one item as fields of the object that is open. */
   public static <T> void fields(JsonGenerator json, List<Column<T>> columns, T item)
       throws IOException {
-    fields(json, columns, names(columns), item);
-  }
-
-  private static <T> SerializedString[] names(List<Column<T>> columns) {
-    return columns.stream()
-        .map(c -> new SerializedString(c.name()))
-        .toArray(SerializedString[]::new);
-  }
-
-  private static <T> void fields(
-      JsonGenerator json, List<Column<T>> columns, SerializedString[] names, T item)
-      throws IOException {
-    for (int i = 0; i < names.length; i++) {
-      json.writeFieldName(names[i]);
-      value(json, columns.get(i).value().apply(item));
+    for (Column<T> column : columns) {
+      json.writeFieldName(column.name());
+      value(json, column.value().apply(item));
     }
   }
 
@@ -61,7 +59,7 @@ public final class JsonRows {
     } else if (value instanceof String text) {
       json.writeString(text);
     } else if (value instanceof BigDecimal number) {
-      json.writeNumber(number);
+      json.writeNumber(PlainNumber.of(number));
     } else {
       json.writeObject(value);
     }

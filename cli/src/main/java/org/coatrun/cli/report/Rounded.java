@@ -14,6 +14,15 @@ public final class Rounded {
   private static final double QUICK = 1e12;
 
   private static final double NEAR_TIE = 1e-3;
+
+  /** Spreads bits over the places. */
+  private static final long PRIME = 0x9E3779B97F4A7C15L;
+
+  /**
+   * Numbers rounded before: models repeat themselves. Each place holds the last that fell on it.
+   */
+  private static final Known[] KNOWN = new Known[1 << 14];
+
   private static final double[] POWERS = {1, 10, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9};
 
   private Rounded() {}
@@ -34,6 +43,20 @@ public final class Rounded {
   }
 
   private static BigDecimal to(int decimals, double value) {
+    long bits = Double.doubleToLongBits(value);
+    int place = (Long.hashCode(bits * PRIME) ^ decimals) & (KNOWN.length - 1);
+    Known known = KNOWN[place];
+    if (known == null || known.bits != bits || known.decimals != decimals) {
+      known = new Known(bits, decimals, anew(decimals, value));
+      KNOWN[place] = known;
+    }
+    return known.rounded;
+  }
+
+  /** Immutable, so that threads may share places without a lock. */
+  private record Known(long bits, int decimals, BigDecimal rounded) {}
+
+  private static BigDecimal anew(int decimals, double value) {
     double scaled = value * POWERS[decimals];
     double tie = Math.abs(scaled - Math.floor(scaled) - 0.5);
     return Math.abs(scaled) < QUICK && tie > NEAR_TIE

@@ -5,29 +5,26 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * A table of a result: the same columns and values in each kind of file.
+ * A table of a result: the same columns and values in each kind of file, worked out once.
  *
  * @param names of the columns
- * @param count of rows
- * @param rows texts, numbers, and null for empty cells; made anew each time
+ * @param rows texts, numbers, and null for empty cells
  */
-public record Table(List<String> names, int count, Rows rows) {
+public record Table(List<String> names, List<List<Object>> rows) {
 
-  /** Gives the rows, so that long tables are not held in memory. */
-  @FunctionalInterface
-  public interface Rows {
-    Stream<List<Object>> stream();
-  }
+  /** Fewer are not worth several threads. */
+  private static final int MANY = 1000;
 
   public Table {
     names = List.copyOf(names);
+    rows = List.copyOf(rows);
   }
 
   static <T> Table of(List<Column<T>> columns, List<T> items) {
+    Stream<T> each = items.size() < MANY ? items.stream() : items.parallelStream();
     return new Table(
         columns.stream().map(Column::name).toList(),
-        items.size(),
-        () -> items.stream().map(item -> cells(columns, item)));
+        each.map(item -> cells(columns, item)).toList());
   }
 
   private static <T> List<Object> cells(List<Column<T>> columns, T item) {

@@ -30,16 +30,16 @@ final class TakeoffJson {
     this.results = results;
   }
 
-  static void write(OutputStream out, Results results, JsonPart more) throws IOException {
+  static void write(OutputStream out, Results results, TakeoffTables tables, JsonPart more)
+      throws IOException {
     try (JsonGenerator json = FORM.createGenerator(out)) {
       json.setPrettyPrinter(new RowPrinter());
-      new TakeoffJson(json, results).write(more);
+      new TakeoffJson(json, results).write(tables, more);
       json.writeRaw('\n');
     }
   }
 
-  private void write(JsonPart more) throws IOException {
-    Sources sources = new Sources(takeoff.building());
+  private void write(TakeoffTables tables, JsonPart more) throws IOException {
     json.writeStartObject();
     json.writeStringField("result", "takeoff");
     JsonRows.strings(json, "cautions", results.cautions());
@@ -67,9 +67,9 @@ final class TakeoffJson {
       AmountsJson.write(json, results.amounts().get());
       json.writeEndObject();
     }
-    JsonRows.rows(json, "members", MemberColumns.of(sources, results), takeoff.members());
-    JsonRows.rows(json, "decks", DeckColumns.of(sources, results), takeoff.decks());
-    JsonRows.rows(json, "findings", FindingColumns.ALL, takeoff.findings());
+    JsonRows.rows(json, "members", tables.members());
+    JsonRows.rows(json, "decks", tables.decks());
+    JsonRows.rows(json, "findings", tables.findings());
     more.write(json);
     json.writeEndObject();
   }

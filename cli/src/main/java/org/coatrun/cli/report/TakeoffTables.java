@@ -9,26 +9,23 @@ import org.coatrun.shared.estimate.Takeoff;
 import org.coatrun.shared.estimate.Totals;
 import org.coatrun.shared.units.Area;
 
-/** The tables of a takeoff, as its CSV and JSON files have them. */
-public final class TakeoffTables {
+/**
+ * The tables of a takeoff, as its CSV and JSON files have them.
+ *
+ * @param members one row for each member
+ * @param decks one row for each deck
+ * @param findings one row for each finding
+ */
+public record TakeoffTables(Table members, Table decks, Table findings) {
 
-  private TakeoffTables() {}
-
-  /** One row for each member. */
-  public static Table members(Results results) {
+  /** The tables of one run. */
+  public static TakeoffTables of(Results results) {
     Takeoff takeoff = results.takeoff();
-    return Table.of(MemberColumns.of(new Sources(takeoff.building()), results), takeoff.members());
-  }
-
-  /** One row for each deck. */
-  public static Table decks(Results results) {
-    Takeoff takeoff = results.takeoff();
-    return Table.of(DeckColumns.of(new Sources(takeoff.building()), results), takeoff.decks());
-  }
-
-  /** One row for each finding. */
-  public static Table findings(Results results) {
-    return Table.of(FindingColumns.ALL, results.takeoff().findings());
+    Sources sources = new Sources(takeoff.building());
+    return new TakeoffTables(
+        Table.of(MemberColumns.of(sources, results), takeoff.members()),
+        Table.of(DeckColumns.of(sources, results), takeoff.decks()),
+        Table.of(FindingColumns.ALL, takeoff.findings()));
   }
 
   /**

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.coatrun.cli.output.PlainNumber;
 
 /** Writes one sheet. */
 final class SheetXml {
@@ -125,10 +126,10 @@ final class SheetXml {
       text.append("\" t=\"inlineStr\"><is><t").append(isStripped(t.text()) ? ">" : PRESERVE);
       text.append(XmlText.cell(t.text())).append("</t></is></c>");
     } else if (cell instanceof Cell.Value n) {
-      text.append("\"><v>").append(n.value().toPlainString()).append("</v></c>");
+      text.append("\"><v>").append(PlainNumber.of(n.value())).append("</v></c>");
     } else if (cell instanceof Cell.Formula f) {
       text.append("\"><f>").append(XmlText.escaped(f.formula())).append("</f><v>");
-      text.append(f.value().toPlainString()).append("</v></c>");
+      text.append(PlainNumber.of(f.value())).append("</v></c>");
     } else {
       text.append("\"/>");
     }

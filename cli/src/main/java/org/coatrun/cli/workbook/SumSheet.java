@@ -38,7 +38,7 @@ final class SumSheet {
     rows.add(List.of(Cell.text(title, Style.TITLE)));
     rows.add(table.names().stream().map(n -> Cell.text(n, Style.HEAD)).toList());
     int first = rows.size() + 1;
-    table.rows().stream().forEach(row -> rows.add(numbers(row)));
+    table.rows().forEach(row -> rows.add(numbers(row)));
     rows.add(sums(first, rows.size(), sums));
     widest = Math.max(widest, table.names().size());
     return this;

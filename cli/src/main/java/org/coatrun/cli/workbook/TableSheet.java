@@ -46,7 +46,7 @@ final class TableSheet {
   }
 
   private static Stream<List<Cell>> rest(Table table, String whole) {
-    int left = table.count() - shown(table);
+    int left = table.rows().size() - shown(table);
     return left == 0
         ? Stream.empty()
         : Stream.of(
@@ -58,7 +58,7 @@ final class TableSheet {
 
   private static int shown(Table table) {
     int room = Sheet.MOST_ROWS - 1;
-    return table.count() <= room ? table.count() : room - 1;
+    return table.rows().size() <= room ? table.rows().size() : room - 1;
   }
 
   static List<Cell> cells(List<Object> row) {

@@ -23,7 +23,7 @@ public final class TakeoffWorkbook {
   /**
    * Writes takeoff.xlsx: what was measured and, where there is a job, what it takes to spray it.
    */
-  public static void write(OutputFolder folder, Results results) {
+  public static void write(OutputFolder folder, Results results, TakeoffTables tables) {
     Optional<BidSheets> bid =
         results
             .bid()
@@ -32,19 +32,20 @@ public final class TakeoffWorkbook {
                     results
                         .amounts()
                         .map(a -> new BidSheets(b.job(), a, Cautions.mark(results.cautions()))));
-    List<Sheet> sheets = sheets(results, bid);
+    List<Sheet> sheets = sheets(results, tables, bid);
     folder.writeBytes("takeoff.xlsx", out -> WorkbookFile.write(out, sheets));
   }
 
-  private static List<Sheet> sheets(Results results, Optional<BidSheets> bid) {
+  private static List<Sheet> sheets(
+      Results results, TakeoffTables tables, Optional<BidSheets> bid) {
     List<Sheet> sheets = new ArrayList<>();
     sheets.add(SummarySheet.of(results, bid));
     sheets.add(byFloor(results));
     sheets.add(bySection(results));
-    sheets.add(TableSheet.of("Members", TakeoffTables.members(results), "members.csv"));
-    sheets.add(TableSheet.of("Decks", TakeoffTables.decks(results), "decks.csv"));
+    sheets.add(TableSheet.of("Members", tables.members(), "members.csv"));
+    sheets.add(TableSheet.of("Decks", tables.decks(), "decks.csv"));
     bid.ifPresent(b -> sheets.addAll(b.sheets()));
-    sheets.add(TableSheet.of("Findings", TakeoffTables.findings(results), "findings.csv"));
+    sheets.add(TableSheet.of("Findings", tables.findings(), "findings.csv"));
     sheets.add(BasisSheet.of(results.basis(), bid.map(BidSheets::basis).orElse(List.of())));
     sheets.add(TextSheet.of("Cautions", "Cautions", results.cautions()));
     return sheets;
@@ -74,14 +75,13 @@ public final class TakeoffWorkbook {
   private static void add(
       SumSheet sheet, String title, String group, Map<String, Totals> sums, Totals total) {
     Table all = TakeoffTables.sums(group, Map.of("All", total));
-    sheet.add(
-        title, TakeoffTables.sums(group, sums), all.rows().stream().findFirst().orElseThrow());
+    sheet.add(title, TakeoffTables.sums(group, sums), all.rows().get(0));
   }
 
   private static void material(SumSheet sheet, BidAmounts amounts, String by) {
     sheet.add(
         "Material by " + by,
         TakeoffTables.material(amounts, by),
-        TakeoffTables.material(amounts, "job").rows().stream().findFirst().orElseThrow());
+        TakeoffTables.material(amounts, "job").rows().get(0));
   }
 }

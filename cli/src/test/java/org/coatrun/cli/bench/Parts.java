@@ -13,6 +13,7 @@ import org.coatrun.cli.line.LineWork;
 import org.coatrun.cli.output.OutputFolder;
 import org.coatrun.cli.report.Results;
 import org.coatrun.cli.report.TakeoffFiles;
+import org.coatrun.cli.report.TakeoffTables;
 import org.coatrun.cli.report.UnitSystem;
 import org.coatrun.geometry.surface.Progress;
 import org.coatrun.geometry.surface.SurfaceOptions;
@@ -92,8 +93,9 @@ public class Parts {
   public Path report() throws CommandFailure {
     try (OutputFolder out = OutputFolder.open(folder.resolve("results"))) {
       Results results = Results.of(takeoff);
-      TakeoffFiles.json(out, results, json -> {});
-      TakeoffFiles.lists(out, results);
+      TakeoffTables tables = TakeoffTables.of(results);
+      TakeoffFiles.json(out, results, tables, json -> {});
+      TakeoffFiles.lists(out, results, tables);
       out.publish();
     }
     return folder;

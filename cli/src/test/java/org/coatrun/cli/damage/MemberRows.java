@@ -49,9 +49,10 @@ final class MemberRows {
             SurfaceTakeoff.measure(building, SurfaceOptions.defaults(), (done, total) -> {}));
     Results results = Results.of(takeoff, JOB);
     Map<String, String> rows = new TreeMap<>();
-    for (var table : List.of(TakeoffTables.members(results), TakeoffTables.decks(results))) {
+    TakeoffTables tables = TakeoffTables.of(results);
+    for (var table : List.of(tables.members(), tables.decks())) {
       int guid = table.names().indexOf("guid");
-      table.rows().stream().forEach(row -> rows.put(row.get(guid).toString(), row.toString()));
+      table.rows().forEach(row -> rows.put(row.get(guid).toString(), row.toString()));
     }
     return rows;
   }

@@ -273,7 +273,7 @@ class BidOfTheDemonstrationTest {
     assertThat(basis.toString())
         .contains(Listing.DEMONSTRATION, "[IBC Table 601]", "building.type");
     ByteArrayOutputStream json = new ByteArrayOutputStream();
-    TakeoffJson.write(json, sample, more -> {});
+    TakeoffJson.write(json, sample, TakeoffTables.of(sample), more -> {});
     assertThat(json.toString(UTF_8)).contains(Listing.DEMONSTRATION);
     StringWriter csv = new StringWriter();
     CsvTable.write(

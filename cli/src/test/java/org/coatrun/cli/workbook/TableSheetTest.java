@@ -17,7 +17,7 @@ class TableSheetTest {
   @Test
   void keepsNumbersNumbersAndTextText() {
     List<Object> row = Arrays.asList("=1+1", new BigDecimal("2.5"), 3, 4L, null, "");
-    Table table = new Table(List.of("a", "b", "c", "d", "e", "f"), 1, () -> List.of(row).stream());
+    Table table = new Table(List.of("a", "b", "c", "d", "e", "f"), List.of(row));
     List<List<Cell>> rows = TableSheet.of("T", table, "t.csv").rows().stream().toList();
 
     assertThat(rows).hasSize(2);
@@ -58,7 +58,7 @@ class TableSheetTest {
   private static Sheet numbered(int count) {
     Table table =
         new Table(
-            List.of("n"), count, () -> IntStream.range(0, count).mapToObj(n -> List.<Object>of(n)));
+            List.of("n"), IntStream.range(0, count).mapToObj(n -> List.<Object>of(n)).toList());
     return TableSheet.of("T", table, "t.csv");
   }
 }
