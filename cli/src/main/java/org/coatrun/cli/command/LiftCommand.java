@@ -2,6 +2,7 @@ package org.coatrun.cli.command;
 
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.ExitCode;
+import org.coatrun.cli.console.Progress;
 import org.coatrun.cli.line.LiftScreen;
 import org.coatrun.cli.report.Cautions;
 import picocli.CommandLine.Command;
@@ -26,6 +27,7 @@ final class LiftCommand extends Subcommand {
 
   @Override
   ExitCode run() throws CommandFailure {
+    models.begin(Progress.on(err()));
     LineRun run = LineRun.of(TakeoffRun.of(models, jobs.read(), false, err()), err());
     LiftScreen.print(out(), run.line(), run.takeoff().units());
     Cautions.print(out(), run.line().cautions());

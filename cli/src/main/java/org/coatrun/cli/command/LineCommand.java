@@ -2,6 +2,7 @@ package org.coatrun.cli.command;
 
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.ExitCode;
+import org.coatrun.cli.console.Progress;
 import org.coatrun.cli.line.LineFiles;
 import org.coatrun.cli.line.LineScreen;
 import org.coatrun.cli.output.OutputFolder;
@@ -36,6 +37,7 @@ final class LineCommand extends Subcommand {
 
   @Override
   ExitCode run() throws CommandFailure {
+    models.begin(Progress.on(err()));
     var job = jobs.read();
     try (OutputFolder folder = results.open()) {
       LineRun run = LineRun.of(TakeoffRun.of(models, job, false, err()), err());

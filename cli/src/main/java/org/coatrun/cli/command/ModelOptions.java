@@ -5,6 +5,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Future;
+import java.util.concurrent.FutureTask;
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.ExitCode;
 import org.coatrun.cli.console.Progress;
@@ -41,12 +45,38 @@ final class ModelOptions {
       description = "Use a cut-off file as far as it goes, and exit with 5.")
   private boolean acceptTruncated;
 
+  private Optional<Future<Building>> begun = Optional.empty();
+
+  /** Begins to read the building beside other work; {@link #read} waits for it. */
+  void begin(Progress progress) {
+    FutureTask<Building> reading = new FutureTask<>(() -> now(progress));
+    Thread thread = new Thread(reading, "reading");
+    thread.setDaemon(true);
+    thread.start();
+    begun = Optional.of(reading);
+  }
+
   /**
    * Reads the building.
    *
+   * @param progress where it was not begun before
    * @throws CommandFailure where a file cannot be read as a model
    */
   Building read(Progress progress) throws CommandFailure {
+    if (begun.isEmpty()) {
+      return now(progress);
+    }
+    try {
+      return begun.get().get();
+    } catch (ExecutionException e) {
+      throw CommandFailure.passedOn(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new CancellationException("reading was interrupted");
+    }
+  }
+
+  private Building now(Progress progress) throws CommandFailure {
     ImportOptions options =
         acceptTruncated ? ImportOptions.DEFAULT.acceptingTruncated() : ImportOptions.DEFAULT;
     try {

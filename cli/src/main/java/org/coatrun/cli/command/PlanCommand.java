@@ -3,6 +3,7 @@ package org.coatrun.cli.command;
 import java.util.Optional;
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.ExitCode;
+import org.coatrun.cli.console.Progress;
 import org.coatrun.cli.line.LineFiles;
 import org.coatrun.cli.line.LineScreen;
 import org.coatrun.cli.output.OutputFolder;
@@ -32,6 +33,7 @@ final class PlanCommand extends Subcommand {
 
   @Override
   ExitCode run() throws CommandFailure {
+    models.begin(Progress.on(err()));
     var folder = jobs.read();
     try (OutputFolder to = results.open()) {
       LineRun run = LineRun.of(TakeoffRun.of(models, folder, true, err()), err());

@@ -2,6 +2,7 @@ package org.coatrun.cli.command;
 
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.ExitCode;
+import org.coatrun.cli.console.Progress;
 import org.coatrun.cli.output.OutputFolder;
 import org.coatrun.cli.report.TakeoffScreen;
 import picocli.CommandLine.Command;
@@ -32,6 +33,7 @@ final class TakeoffCommand extends Subcommand {
 
   @Override
   ExitCode run() throws CommandFailure {
+    models.begin(Progress.on(err()));
     var job = jobs.read();
     try (OutputFolder folder = results.open()) {
       TakeoffRun run = TakeoffRun.of(models, job, true, err());

@@ -39,7 +39,7 @@ final class Writers {
         file.get();
       }
     } catch (ExecutionException e) {
-      throw failure(e.getCause());
+      throw CommandFailure.passedOn(e);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new CancellationException("writing was interrupted");
@@ -54,16 +54,5 @@ final class Writers {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
-  }
-
-  /** The failure as this thread's own; a fault of the program passes as it came. */
-  private static CommandFailure failure(Throwable cause) {
-    if (cause instanceof CommandFailure failure) {
-      return failure;
-    }
-    if (cause instanceof Error error) {
-      throw error;
-    }
-    throw (RuntimeException) cause;
   }
 }
