@@ -29,20 +29,28 @@ final class PlainShapes {
     for (Map.Entry<LocalMesh, Integer> use : uses.entrySet()) {
       room -= (long) use.getValue() * Math.min(OF_A_BOX, use.getKey().triangles());
     }
-    List<Map.Entry<LocalMesh, Integer>> best =
+    List<Use> best =
         uses.entrySet().stream()
             .filter(u -> u.getKey().triangles() > OF_A_BOX)
-            .sorted(Comparator.comparingDouble(u -> u.getKey().triangles() / area(u.getKey())))
+            .map(u -> new Use(u.getKey(), u.getValue(), u.getKey().triangles() / area(u.getKey())))
+            .sorted(Comparator.comparingDouble(Use::density))
             .toList();
-    for (Map.Entry<LocalMesh, Integer> use : best) {
-      long more = (long) use.getValue() * (use.getKey().triangles() - OF_A_BOX);
+    for (Use use : best) {
+      long more = (long) use.count() * (use.mesh().triangles() - OF_A_BOX);
       if (more <= room) {
         room -= more;
       } else {
-        plain.put(use.getKey(), use.getKey().box());
+        plain.put(use.mesh(), use.mesh().box());
       }
     }
   }
+
+  /**
+   * A mesh and how many bodies have it.
+   *
+   * @param density triangles for each square metre of the box around it
+   */
+  private record Use(LocalMesh mesh, int count, double density) {}
 
   private static double area(LocalMesh mesh) {
     return Math.max(1e-9, mesh.boxArea());

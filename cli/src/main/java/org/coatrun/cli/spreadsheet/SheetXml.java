@@ -24,6 +24,7 @@ final class SheetXml {
   private final StringBuilder text = new StringBuilder(2 * PORTION);
   private final Sheet sheet;
   private final List<String> letters = new ArrayList<>();
+  private final List<Written> written = new ArrayList<>();
   private int row;
   private int widest;
 
@@ -123,8 +124,8 @@ final class SheetXml {
       text.append("\" s=\"").append(cell.style().number());
     }
     if (cell instanceof Cell.Text t) {
-      text.append("\" t=\"inlineStr\"><is><t").append(isStripped(t.text()) ? ">" : PRESERVE);
-      text.append(XmlText.cell(t.text())).append("</t></is></c>");
+      text.append("\" t=\"inlineStr\"><is><t").append(xml(t.text(), column));
+      text.append("</t></is></c>");
     } else if (cell instanceof Cell.Value n) {
       text.append("\"><v>").append(PlainNumber.of(n.value())).append("</v></c>");
     } else if (cell instanceof Cell.Formula f) {
@@ -133,6 +134,21 @@ final class SheetXml {
     } else {
       text.append("\"/>");
     }
+  }
+
+  /** A text of a column and its XML. */
+  private record Written(String text, String xml) {}
+
+  /** A column mostly says what it said a row before. */
+  private String xml(String content, int column) {
+    while (written.size() <= column) {
+      written.add(new Written("", PRESERVE));
+    }
+    if (!written.get(column).text().equals(content)) {
+      String xml = (isStripped(content) ? ">" : PRESERVE) + XmlText.cell(content);
+      written.set(column, new Written(content, xml));
+    }
+    return written.get(column).xml();
   }
 
   /** Whether a text stays what it is where blanks are not held to matter. */
