@@ -33,12 +33,10 @@ public final class Results {
 
   private Results(
       Takeoff takeoff, Optional<Bid> bid, Optional<BidAmounts> amounts, List<Coated> items) {
-    List<Finding> findings = new ArrayList<>(takeoff.findings());
+    List<Finding> findings = new ArrayList<>();
     bid.ifPresent(b -> findings.addAll(b.findings()));
     amounts.ifPresent(a -> findings.addAll(a.findings()));
-    this.takeoff =
-        new Takeoff(
-            takeoff.building(), takeoff.members(), takeoff.decks(), findings, takeoff.surfaces());
+    this.takeoff = takeoff.with(findings);
     this.bid = bid;
     this.amounts = amounts;
     items.forEach(item -> coated.computeIfAbsent(item.id(), k -> new ArrayList<>()).add(item));
@@ -69,16 +67,7 @@ public final class Results {
 
   /** The same with the findings and the basis of what was worked out besides. */
   public Results with(List<Finding> more, List<String> basis) {
-    List<Finding> all = new ArrayList<>(takeoff.findings());
-    all.addAll(more);
-    List<Coated> items = coated.values().stream().flatMap(List::stream).toList();
-    Results other =
-        new Results(
-            new Takeoff(
-                takeoff.building(), takeoff.members(), takeoff.decks(), all, takeoff.surfaces()),
-            bid,
-            amounts,
-            items);
+    Results other = new Results(takeoff.with(more), bid, amounts, coated());
     other.moreBasis.addAll(moreBasis);
     other.moreBasis.addAll(basis);
     return other;

@@ -3,6 +3,7 @@ package org.coatrun.shared.bid;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import org.coatrun.shared.estimate.DeckLine;
 import org.coatrun.shared.estimate.Line;
@@ -43,10 +44,12 @@ public final class Coatables {
     this.takeoff = takeoff;
     this.compactness = compactness;
     this.roofs = RoofPlates.of(takeoff.building(), takeoff.surfaces());
-    this.loads = new LoadPaths(takeoff, roofs);
+    CompletableFuture<LoadPaths> paths =
+        CompletableFuture.supplyAsync(() -> new LoadPaths(takeoff, roofs));
     this.hosts = PlaceFinder.hosts(takeoff);
-    this.places = new PlaceFinder(takeoff, loads, roofs, hosts);
     this.flutes = FluteBeds.of(takeoff);
+    this.loads = paths.join();
+    this.places = new PlaceFinder(takeoff, loads, roofs, hosts);
   }
 
   /**
@@ -55,7 +58,7 @@ public final class Coatables {
    */
   public static List<Coated> of(Takeoff takeoff) {
     Coatables coatables = with(takeoff, /* compactness= */ false);
-    return coatables.all().stream().flatMap(c -> coatables.pieces(c).stream()).toList();
+    return coatables.all().parallelStream().flatMap(c -> coatables.pieces(c).stream()).toList();
   }
 
   /**

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.model.Building;
 import org.coatrun.shared.model.Element;
@@ -40,6 +41,18 @@ public record Takeoff(
     findings = findings.stream().distinct().sorted().toList();
     requireEachOnce("member", building.members(), members);
     requireEachOnce("deck", building.decks(), decks);
+  }
+
+  /** The same with more findings. */
+  public Takeoff with(List<Finding> more) {
+    return more.isEmpty()
+        ? this
+        : new Takeoff(
+            building,
+            members,
+            decks,
+            Stream.concat(findings.stream(), more.stream()).toList(),
+            surfaces);
   }
 
   /** The sum of all members. */

@@ -1,13 +1,14 @@
 package org.coatrun.shared.estimate;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Queue;
 import java.util.Set;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Function;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.finding.FindingCode;
@@ -33,7 +34,7 @@ public final class TakeoffAssembly {
   private final Map<ElementId, Storey> storeys = new HashMap<>();
   private final Map<ElementId, ElementId> doubles = new HashMap<>();
   private final Set<ElementId> decks = new HashSet<>();
-  private final List<Finding> findings = new ArrayList<>();
+  private final Queue<Finding> findings = new ConcurrentLinkedQueue<>();
   private final Set<String> reported = new HashSet<>();
 
   private TakeoffAssembly(Building building, Surfaces surfaces) {
@@ -57,9 +58,9 @@ public final class TakeoffAssembly {
     TakeoffAssembly assembly = new TakeoffAssembly(building, surfaces);
     assembly.findings.addAll(surfaces.findings());
     assembly.findings.forEach(f -> assembly.reported.add(key(f.code(), f.file(), f.step())));
-    List<MemberLine> members = building.members().stream().map(assembly::line).toList();
+    List<MemberLine> members = building.members().parallelStream().map(assembly::line).toList();
     List<DeckLine> decks = building.decks().stream().map(assembly::line).toList();
-    return new Takeoff(building, members, decks, assembly.findings, surfaces);
+    return new Takeoff(building, members, decks, List.copyOf(assembly.findings), surfaces);
   }
 
   private MemberLine line(Member member) {

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.coatrun.shared.bid.RatedLine;
 import org.coatrun.shared.bid.inspection.InspectionPlan;
 import org.coatrun.shared.bid.inspection.InspectionPlanner;
@@ -83,22 +85,24 @@ public record BidAmounts(
   /**
    * The amounts of a job with its alternates side by side.
    *
-   * @param rate gives the rated lines of the building by a job
+   * @param rate gives the rated lines of the building by a job; asked by several threads
    */
   public static BidAmounts of(
       Function<Job, ? extends Collection<RatedLine>> rate,
       Job job,
       Collection<WorkFloor> floors,
       Optional<NavigableMap<LocalDateTime, Temperature>> temperatures) {
-    BidAmounts base = of(rate.apply(job), job, floors, temperatures);
+    Stream<Job> jobs =
+        Stream.concat(
+            Stream.of(job), job.alternates().stream().map(other -> Change.of(job, other)));
+    List<BidAmounts> all =
+        jobs.toList().parallelStream()
+            .map(each -> of(rate.apply(each), each, floors, temperatures))
+            .toList();
+    BidAmounts base = all.get(0);
     List<AlternateAmounts> others =
-        job.alternates().stream()
-            .map(
-                other -> {
-                  Job changed = Change.of(job, other);
-                  BidAmounts amounts = of(rate.apply(changed), changed, floors, temperatures);
-                  return Comparison.of(other, base, amounts);
-                })
+        IntStream.range(0, job.alternates().size())
+            .mapToObj(i -> Comparison.of(job.alternates().get(i), base, all.get(i + 1)))
             .toList();
     return base.with(others);
   }
