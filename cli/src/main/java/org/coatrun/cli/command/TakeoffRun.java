@@ -51,7 +51,9 @@ record TakeoffRun(
     if (drawn) {
       options = options.withMeshes(bodies);
     }
-    Takeoff takeoff = TakeoffAssembly.assemble(building, measure(building, options, err));
+    Surfaces surfaces = measure(building, options, err);
+    bodies.begin();
+    Takeoff takeoff = TakeoffAssembly.assemble(building, surfaces);
     Results results = folder.map(j -> Results.of(takeoff, j)).orElseGet(() -> Results.of(takeoff));
     UnitSystem units =
         folder.map(j -> models.units(j.job().units())).orElseGet(() -> models.units(building));

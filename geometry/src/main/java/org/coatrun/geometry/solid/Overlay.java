@@ -26,7 +26,7 @@ public final class Overlay {
   /** Shared areas smaller than this part of a sliver are the noise of where edges meet. */
   private static final double NOISE = 1e-3;
 
-  private static final int FEW = 4;
+  private static final int FEW = 8;
 
   private final double snap;
   private final double thin;

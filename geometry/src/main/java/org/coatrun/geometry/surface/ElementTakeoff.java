@@ -52,7 +52,7 @@ final class ElementTakeoff {
 
   private Outcome measured(Things.Result.Made made, Reading.Measured reading, List<Thing> near) {
     Element element = made.element();
-    reading.triangles().ifPresent(t -> options.meshes().orElseThrow().accept(made.mesh(t)));
+    reading.drawing().ifPresent(d -> options.meshes().orElseThrow().accept(made.mesh(d)));
     List<ElementId> numbers = near.stream().map(Thing::id).toList();
     return new Outcome(reading.of(element.id(), numbers), findings(made));
   }

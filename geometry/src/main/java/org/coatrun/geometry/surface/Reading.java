@@ -2,7 +2,7 @@ package org.coatrun.geometry.surface;
 
 import java.util.List;
 import java.util.Optional;
-import org.coatrun.geometry.view.Triangles;
+import org.coatrun.geometry.view.Drawing;
 import org.coatrun.shared.finding.SurfaceFinding;
 import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.surface.Cover;
@@ -22,7 +22,7 @@ sealed interface Reading {
    *
    * @param covers each by the place of the neighbour in the setting
    * @param fluteVoids likewise
-   * @param triangles where a picture is wanted
+   * @param drawing where a picture is wanted
    */
   record Measured(
       Length length,
@@ -32,7 +32,7 @@ sealed interface Reading {
       List<Cover> covers,
       List<FluteVoid> fluteVoids,
       Optional<SoffitMeasure> soffit,
-      Optional<Triangles> triangles)
+      Optional<Drawing> drawing)
       implements Reading {
 
     /** Of an element, with the numbers of its own neighbours. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.coatrun.geometry.deck.FluteVoids;
 import org.coatrun.geometry.exposure.Covering;
 import org.coatrun.geometry.exposure.Exposure;
@@ -12,7 +13,7 @@ import org.coatrun.geometry.exposure.Thing;
 import org.coatrun.geometry.section.CoatFactors;
 import org.coatrun.geometry.section.Sections;
 import org.coatrun.geometry.solid.Kernel;
-import org.coatrun.geometry.view.Triangles;
+import org.coatrun.geometry.view.Drawing;
 import org.coatrun.shared.finding.SurfaceFinding;
 import org.coatrun.shared.model.Deck;
 import org.coatrun.shared.model.Element;
@@ -27,10 +28,13 @@ import org.locationtech.jts.geom.TopologyException;
  */
 final class Readings {
 
+  private static final int MOST_UNDRAWN = 2000;
+
   private final SurfaceOptions options;
   private final FluteVoids flutes = new FluteVoids();
   private final CoatFactors coats = new CoatFactors();
   private final Map<Setting, Reading> known = new ConcurrentHashMap<>();
+  private final AtomicInteger drawings = new AtomicInteger();
 
   Readings(SurfaceOptions options) {
     this.options = options;
@@ -44,6 +48,15 @@ final class Readings {
       known.put(setting, reading);
     }
     return reading;
+  }
+
+  /** The first may be drawn later, when a thread is free; more would take too much room. */
+  private Drawing drawing(Form form, Exposure exposure) {
+    Drawing drawing = Drawing.of(form, exposure);
+    if (drawings.incrementAndGet() > MOST_UNDRAWN) {
+      drawing.triangles();
+    }
+    return drawing;
   }
 
   private Reading measured(Element element, Formed.Made formed, Setting setting, Kernel kernel) {
@@ -61,7 +74,7 @@ final class Readings {
           exposure.covers(),
           flutes.of(exposure, near, kernel),
           element instanceof Deck ? Optional.of(flutes.measure(form)) : Optional.empty(),
-          options.meshes().map(sink -> Triangles.of(exposure, kernel)));
+          options.meshes().map(sink -> drawing(form, exposure)));
     } catch (IllegalArgumentException | ArithmeticException | TopologyException e) {
       return new Reading.Failed(
           SurfaceFinding.NOT_MEASURED,

@@ -10,8 +10,7 @@ import org.coatrun.geometry.view.ElementMesh;
  *
  * @param threads elements measured side by side, at least one; the result does not depend on it
  * @param exposure what counts as covered and as a hole
- * @param meshes hears the surface of each element as triangles, from several threads, where a
- *     picture is wanted
+ * @param meshes hears of the picture of each element, from several threads, where one is wanted
  */
 public record SurfaceOptions(
     int threads, ExposureOptions exposure, Optional<Consumer<ElementMesh>> meshes) {
@@ -37,7 +36,7 @@ public record SurfaceOptions(
     return new SurfaceOptions(threads, other, meshes);
   }
 
-  /** The same, and each element's triangles are handed over. */
+  /** The same, and each element's picture is handed over. */
   public SurfaceOptions withMeshes(Consumer<ElementMesh> sink) {
     return new SurfaceOptions(threads, exposure, Optional.of(sink));
   }

@@ -11,8 +11,8 @@ import org.coatrun.geometry.exposure.Thing;
 import org.coatrun.geometry.frame.FrameBuilder;
 import org.coatrun.geometry.frame.FrameOptions;
 import org.coatrun.geometry.frame.FramePiece;
+import org.coatrun.geometry.view.Drawing;
 import org.coatrun.geometry.view.ElementMesh;
-import org.coatrun.geometry.view.Triangles;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.frame.Frame;
 import org.coatrun.shared.model.Building;
@@ -107,7 +107,7 @@ public final class SurfaceTakeoff {
 
   private static void draw(Things.Result made, Consumer<ElementMesh> sink) {
     if (made instanceof Things.Result.Made m) {
-      sink.accept(m.mesh(Triangles.of(m.thing().form())));
+      sink.accept(m.mesh(Drawing.of(m.thing().form())));
     }
   }
 

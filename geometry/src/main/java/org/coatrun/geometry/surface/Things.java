@@ -17,8 +17,8 @@ import org.coatrun.geometry.solid.Boundary;
 import org.coatrun.geometry.solid.Kernel;
 import org.coatrun.geometry.solid.Originals;
 import org.coatrun.geometry.solid.SolidTree;
+import org.coatrun.geometry.view.Drawing;
 import org.coatrun.geometry.view.ElementMesh;
-import org.coatrun.geometry.view.Triangles;
 import org.coatrun.shared.finding.SurfaceFinding;
 import org.coatrun.shared.model.Body;
 import org.coatrun.shared.model.Element;
@@ -56,8 +56,8 @@ final class Things {
         List<BuildResult.Note> notes)
         implements Result {
 
-      /** Its form, drawn in triangles, where it stands. */
-      ElementMesh mesh(Triangles drawn) {
+      /** The picture of its form where it stands. */
+      ElementMesh mesh(Drawing drawn) {
         return ElementMesh.of(element.id(), placement, drawn, thing.at());
       }
     }

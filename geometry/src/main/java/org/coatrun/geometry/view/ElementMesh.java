@@ -20,11 +20,11 @@ public record ElementMesh(ElementId id, Transform3 frame, Look look) {
    *
    * @param intoFrame from the form's axes into the frame
    */
-  public record Look(Triangles form, Transform3 intoFrame) {
+  public record Look(Drawing form, Transform3 intoFrame) {
 
     /** x, y, z of three corners a triangle, metres, in the frame. */
     public double[] points() {
-      double[] points = form.points().clone();
+      double[] points = form.triangles().points().clone();
       for (int i = 0; i < points.length; i += 3) {
         Vec3 p = intoFrame.apply(new Vec3(points[i], points[i + 1], points[i + 2]));
         points[i] = p.x();
@@ -36,12 +36,12 @@ public record ElementMesh(ElementId id, Transform3 frame, Look look) {
   }
 
   /**
-   * The triangles of an element's form.
+   * The picture of an element's form.
    *
    * @param placement of the element's body
    * @param at where the form stands
    */
-  public static ElementMesh of(ElementId id, Transform3 placement, Triangles form, Vec3 at) {
+  public static ElementMesh of(ElementId id, Transform3 placement, Drawing form, Vec3 at) {
     Transform3 frame = rigid(placement);
     Transform3 into = frame.inverse().after(Transform3.translation(at));
     Transform3 onGrid = new Transform3(into.x(), into.y(), into.z(), onGrid(into.origin()));
