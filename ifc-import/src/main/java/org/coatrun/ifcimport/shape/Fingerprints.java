@@ -90,17 +90,21 @@ final class Fingerprints {
       return true;
     }
 
+    // Millions of bytes pass: the two sums are kept out of the object while they do.
     private boolean parameters(byte[] written, int from) {
       depth++;
       boolean text = false;
       int i = from;
+      long a = first;
+      long b = second;
       while (i < written.length) {
         byte c = written[i++];
         if (c == '\'') {
           text = !text;
         }
         if (text || (c > ' ' && c != '#' && c != '/')) {
-          put(c);
+          a = withFirst(a, c);
+          b = withSecond(b, c);
         } else if (c == '/') {
           return false; // a comment
         } else if (c == '#') {
@@ -108,18 +112,32 @@ final class Fingerprints {
           while (i < written.length && written[i] >= '0' && written[i] <= '9') {
             id = 10 * id + written[i++] - '0';
           }
+          first = a;
+          second = b;
           if (!record(id)) {
             return false;
           }
+          a = first;
+          b = second;
         }
       }
+      first = a;
+      second = b;
       depth--;
       return true;
     }
 
     private void put(byte c) {
-      first = (first ^ c) * 0x100000001b3L;
-      second = Long.rotateLeft((second ^ c) * 0x9e3779b97f4a7c15L, 29);
+      first = withFirst(first, c);
+      second = withSecond(second, c);
+    }
+
+    private static long withFirst(long sum, byte c) {
+      return (sum ^ c) * 0x100000001b3L;
+    }
+
+    private static long withSecond(long sum, byte c) {
+      return Long.rotateLeft((sum ^ c) * 0x9e3779b97f4a7c15L, 29);
     }
 
     private void put(Print print) {
