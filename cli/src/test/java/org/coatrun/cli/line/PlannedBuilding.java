@@ -30,22 +30,30 @@ enum PlannedBuilding {
   DEMONSTRATION(""),
   L_SHAPED(""),
   /** Six storeys, of which the machine lifts to four; it may move once. */
-  TOWER("machine: {lift-rating: 60 ft}\nsite: {positions: 2}\n", "--storeys", "6"),
+  TOWER("machine: {lift-rating: 60 ft}\nsite: {positions: 2}\n", 6),
   /** The same with one position: floors are left out. */
-  TOWER_OF_ONE_POSITION("machine: {lift-rating: 60 ft}\n", "--storeys", "6"),
+  TOWER_OF_ONE_POSITION("machine: {lift-rating: 60 ft}\n", 6),
   /** With so little hose that not even pipe brings it everywhere. */
   L_SHAPED_SHORT_OF_HOSE(
-      "line: {flexible-hose: 31 ft}\n"
-          + "site: {machine-spots: [{name: dock, at: [19 m, 3 m]}]}\n");
+      """
+      line: {flexible-hose: 31 ft}
+      site: {machine-spots: [{name: dock, at: [19 m, 3 m]}]}
+      """);
 
   private static final Map<PlannedBuilding, LineResult> PLANNED = new ConcurrentHashMap<>();
 
   private final String job;
-  private final List<String> options;
 
-  PlannedBuilding(String job, String... options) {
+  /** Zero for as many as the model has without being told. */
+  private final int storeys;
+
+  PlannedBuilding(String job) {
+    this(job, 0);
+  }
+
+  PlannedBuilding(String job, int storeys) {
     this.job = job;
-    this.options = List.of(options);
+    this.storeys = storeys;
   }
 
   /** Planned at the first call. */
@@ -91,7 +99,9 @@ enum PlannedBuilding {
     file.toFile().deleteOnExit();
     file.getParent().toFile().deleteOnExit();
     var all = new ArrayList<>(List.of(scenario, file.toString()));
-    all.addAll(options);
+    if (storeys > 0) {
+      all.addAll(List.of("--storeys", Integer.toString(storeys)));
+    }
     GenerateModels.main(all.toArray(String[]::new));
     return file;
   }
