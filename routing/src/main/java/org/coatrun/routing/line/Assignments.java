@@ -68,6 +68,6 @@ final class Assignments {
         option.ground().legs(),
         option.from(),
         to,
-        Length.ofMetres(Math.abs(model.rise(option, to))));
+        Length.ofMetres(Math.abs(model.ways().rise(option, to))));
   }
 }

@@ -54,7 +54,7 @@ final class Comparison {
       pipe += option.ground().pipe();
       if (option.riser().isPresent()) {
         int end = option.highest() > option.from() ? option.highest() : option.lowest();
-        pipe += option.pipeRises() ? Math.abs(model.rise(option, end)) : 0;
+        pipe += option.pipeRises() ? Math.abs(model.ways().rise(option, end)) : 0;
         String what = option.pipeRises() ? "standpipe at " : "hose up at ";
         needs.add(what + risers.get(option.riser().get()).name());
       }
@@ -80,7 +80,7 @@ final class Comparison {
         if (choice.option()[c] >= 0) {
           LineOption option = model.options().get(choice.option()[c]);
           double hose = model.problem().floors().get(k).hose()[choice.outlet()[c]][c];
-          most = Math.max(most, model.before(option, on.first(), on.outlets()) + hose);
+          most = Math.max(most, model.ways().before(option, on.first(), on.outlets()) + hose);
         }
       }
     }

@@ -73,7 +73,7 @@ final class FloorChecks {
             .mapToDouble(o -> o.ground().flexible())
             .min()
             .orElse(option.ground().flexible() + option.ground().pipe());
-    double up = Math.abs(model.rise(option, floor));
+    double up = Math.abs(model.ways().rise(option, floor));
     double over = overFloor(option, on, cell);
     return ground + up + over + request.limits().whip().metres();
   }

@@ -1,9 +1,11 @@
 package org.coatrun.routing.line;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.coatrun.routing.network.HosePath;
+import org.coatrun.routing.network.PipeTree;
 import org.coatrun.routing.network.Target;
 import org.coatrun.shared.line.MachineSpot;
 import org.coatrun.shared.line.Riser;
@@ -78,6 +80,15 @@ final class FloorOutlets {
             .lengthTo(site.outlets().get(outlet).node())
             .orElse(Double.POSITIVE_INFINITY)
         : Double.POSITIVE_INFINITY;
+  }
+
+  /** The pipe over the floor from a free point to all outlets of the pipe network. */
+  PipeTree pipeTree(Vec2 from) {
+    List<Vec2> places = site.outlets().stream().map(FloorSite.Outlet::node).toList();
+    PipeTree tree = site.pipeFrom(from).treeTo(places);
+    int[] last = Arrays.copyOf(tree.last(), size());
+    Arrays.fill(last, places.size(), size(), -1);
+    return new PipeTree(tree.before(), tree.length(), last);
   }
 
   /** Hose as laid from an outlet to a target, or infinity. */

@@ -40,8 +40,7 @@ public final class LinePlanner {
     GroundBeside.finding(request).ifPresent(findings::add);
     Candidates candidates = Candidates.of(request, sites, findings);
     WorkPlan work = gather(request, sites);
-    var model =
-        new LineModel(request, sites, candidates.spots(), candidates.risers(), work.cells());
+    var model = LineModel.of(request, sites, candidates, work.cells());
     findings.addAll(candidates.withoutWay(request, model));
     best = CoverSearch.solve(model.problem(), request.mostMachines(), request.searchNodes());
     compared =

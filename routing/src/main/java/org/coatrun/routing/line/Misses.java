@@ -43,7 +43,7 @@ final class Misses {
     String by = "";
     boolean served = false;
     for (LineOption option : model.options()) {
-      double before = model.before(option, cell.floor(), c.outlets());
+      double before = model.ways().before(option, cell.floor(), c.outlets());
       if (used.contains(option.spot()) && Double.isFinite(before)) {
         served = true;
         double flexible = before + nearest(option, c, target);
@@ -61,12 +61,13 @@ final class Misses {
 
   private double nearest(LineOption option, FloorClass c, Target target) {
     double best = Double.POSITIVE_INFINITY;
-    int own = model.start(option, c.outlets());
+    int own = model.ways().start(option, c.outlets());
     boolean pipes = option.riser().isPresent() || option.pipeRises();
     for (int o = 0; o < c.outlets().size(); o++) {
       boolean there =
           o == own
-              || (pipes && Double.isFinite(c.outlets().pipeLength(model.pipeFrom(option, c), o)));
+              || (pipes
+                  && Double.isFinite(c.outlets().pipeLength(model.ways().pipeFrom(option, c), o)));
       if (there) {
         best = Math.min(best, c.outlets().hose(o, target, laying));
       }

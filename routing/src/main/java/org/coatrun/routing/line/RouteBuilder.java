@@ -26,8 +26,8 @@ final class RouteBuilder {
   /** The line by an option to an outlet of a floor of the class, and from there to a point. */
   Route route(LineOption option, FloorClass c, int floor, int outlet, Vec2 at) {
     var legs = new ArrayList<Leg>(upTo(option, c, floor));
-    if (outlet != model.start(option, c.outlets())) {
-      HosePath pipe = c.outlets().pipe(model.pipeFrom(option, c), outlet).orElseThrow();
+    if (outlet != model.ways().start(option, c.outlets())) {
+      HosePath pipe = c.outlets().pipe(model.ways().pipeFrom(option, c), outlet).orElseThrow();
       legs.add(laying.pipe(floor, pipe));
     }
     HosePath hose = c.outlets().hosePath(outlet, sites.of(floor).target(at)).orElseThrow();
@@ -48,8 +48,8 @@ final class RouteBuilder {
               option.from(),
               foot,
               top,
-              Math.abs(model.rise(option, floor)),
-              model.beside(option, floor, c.outlets())));
+              Math.abs(model.ways().rise(option, floor)),
+              model.ways().beside(option, floor, c.outlets())));
     }
     return legs;
   }

@@ -1,11 +1,14 @@
 package org.coatrun.routing.network;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.PriorityQueue;
@@ -67,6 +70,46 @@ public final class PipeRuns {
     }
     Collections.reverse(back);
     return Optional.of(new HosePath(straightened(back)));
+  }
+
+  /**
+   * The runs to all these places together: runs that come the same way share their stretches up to
+   * where they part.
+   */
+  public PipeTree treeTo(List<Vec2> places) {
+    var known = new HashMap<Integer, Integer>();
+    var before = new ArrayList<Integer>();
+    var length = new ArrayList<Double>();
+    int[] last = new int[places.size()];
+    for (int i = 0; i < last.length; i++) {
+      int state = state(places.get(i));
+      last[i] = state < 0 ? -1 : stretch(state, known, before, length);
+    }
+    var tree =
+        new PipeTree(
+            before.stream().mapToInt(Integer::intValue).toArray(),
+            length.stream().mapToDouble(Double::doubleValue).toArray(),
+            last);
+    return tree.joined();
+  }
+
+  private int stretch(
+      int state, Map<Integer, Integer> known, List<Integer> before, List<Double> length) {
+    var back = new ArrayDeque<Integer>();
+    int at = state;
+    while (at >= 0 && !known.containsKey(at)) {
+      back.push(at);
+      at = states.get(at).before;
+    }
+    int from = at < 0 ? -1 : known.get(at);
+    for (int next : back) {
+      State s = states.get(next);
+      before.add(from);
+      length.add(s.length - (s.before < 0 ? 0 : states.get(s.before).length));
+      from = before.size() - 1;
+      known.put(next, from);
+    }
+    return from;
   }
 
   private int state(Vec2 p) {

@@ -54,8 +54,9 @@ final class Bounder {
     var values = new Values(new double[outlets.length], new double[outlets.length][][], outlets);
     for (int j : options) {
       CoverOption option = problem.options().get(j);
-      values.outlet[j] = relaxation.outletValues(option, outlets[j], price);
-      values.option[j] = relaxation.value(option, values.outlet[j]);
+      Relaxation.Worth worth = relaxation.worth(option, outlets[j], price);
+      values.outlet[j] = worth.outlet();
+      values.option[j] = worth.option();
     }
     return values;
   }

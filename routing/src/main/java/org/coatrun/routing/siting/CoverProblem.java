@@ -48,8 +48,12 @@ public record CoverProblem(
     }
     double option = 0;
     double outlet = 0;
+    double pipe = 0;
     for (CoverOption o : options) {
       option = Math.max(option, o.fixed());
+      for (Trunk trunk : o.trunk()) {
+        pipe = Math.max(pipe, trunk.dearest());
+      }
       for (double[] row : o.outletCost()) {
         for (double c : row) {
           outlet = Double.isFinite(c) ? Math.max(outlet, c) : outlet;
@@ -62,6 +66,6 @@ public record CoverProblem(
         weight = Math.max(weight, w);
       }
     }
-    return 2 * (most + option + outlet + weight * limit);
+    return 2 * (most + option + outlet + pipe + weight * limit);
   }
 }

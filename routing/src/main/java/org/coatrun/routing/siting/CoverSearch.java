@@ -29,22 +29,22 @@ public final class CoverSearch {
   private final Evaluator evaluator;
   private final Incumbent incumbent;
   private final Tightener tightener;
-  private final int mostNodes;
+  private final Budget budget;
   private final PriorityQueue<Node> queue = new PriorityQueue<>();
   private double unproven = Double.POSITIVE_INFINITY;
   private long made;
 
   private CoverSearch(SearchBasis basis, double worth, int mostNodes) {
     this.basis = basis;
-    this.mostNodes = mostNodes;
+    budget = new Budget(mostNodes);
     problem = basis.problem();
     options = basis.options();
     bounder = basis.bounder();
     coverage = basis.coverage();
     outlets = basis.outlets();
-    evaluator = new Evaluator(basis, outlets, mostNodes);
+    evaluator = new Evaluator(basis, outlets);
     // Nothing is open to us always.
-    incumbent = new Incumbent(evaluator.value(new BitSet(), true), worth);
+    incumbent = new Incumbent(evaluator.value(new BitSet()), worth);
     tightener = new Tightener(problem, coverage, bounder, evaluator, incumbent);
   }
 
@@ -86,23 +86,23 @@ public final class CoverSearch {
   }
 
   private CoverResult run() {
-    int nodes = 1;
+    budget.spend(1);
     double[][] price = queue.peek().price();
-    while (!queue.isEmpty() && queue.peek().bound() < incumbent.cutoff() && nodes < mostNodes) {
-      nodes++;
+    while (!queue.isEmpty() && queue.peek().bound() < incumbent.cutoff() && !budget.isSpent()) {
+      budget.spend(1);
       look(queue.poll());
     }
-    return result(nodes, price);
+    return result(price);
   }
 
-  private CoverResult result(int nodes, double[][] price) {
+  private CoverResult result(double[][] price) {
     Evaluator.Valued best = incumbent.best();
     double open = queue.isEmpty() ? Double.POSITIVE_INFINITY : queue.peek().bound();
     double bound = Math.min(Math.min(open, unproven), incumbent.cutoff());
     boolean optimal = bound >= best.objective() - 2 * Incumbent.noise(best.objective());
     double left = best.cover().uncovered() * basis.penalty();
     double cost = optimal ? best.cover().cost() : Math.max(0, bound - left);
-    return new CoverResult(Optional.of(best.cover()), cost, nodes, optimal, price);
+    return new CoverResult(Optional.of(best.cover()), cost, budget.spent(), optimal, price);
   }
 
   /**
@@ -146,12 +146,16 @@ public final class CoverSearch {
 
   /** Good prices first; where these leave hope, a good cover of what they leave undecided. */
   private Node refined(Node fresh) {
-    Node better = tightener.tightened(fresh, ROOT_STEPS);
+    Node shared = SharedBound.bounded(problem, basis.penalty(), fresh, incumbent.cutoff());
+    if (shared.bound() >= incumbent.cutoff()) {
+      return shared;
+    }
+    Node better = tightener.tightened(shared, ROOT_STEPS);
     if (better.bound() < incumbent.cutoff()) {
       List<Integer> left = better.undropped();
       ToDoubleFunction<BitSet> least = bounder.least(better, coverage.of(left));
       // Of these, only the outlets left are of any use to a better cover.
-      new Improver(new Evaluator(basis, better.outlets(), mostNodes))
+      new Improver(new Evaluator(basis, better.outlets()))
           .improve(left, open -> least.applyAsDouble(open) < incumbent.cutoff())
           .ifPresent(incumbent::offer);
       better = tightener.tightened(better, NODE_STEPS);
@@ -160,11 +164,10 @@ public final class CoverSearch {
   }
 
   private void leaf(Node node) {
-    Evaluator.Valued exact = evaluator.value(node.open(), true);
+    Evaluator.Valued exact =
+        new Evaluator(basis, node.outlets()).exact(node.open(), incumbent.cutoff(), budget);
     incumbent.offer(exact);
-    if (exact.bound() < exact.objective() - Incumbent.noise(exact.objective())) {
-      unproven = Math.min(unproven, Math.max(node.bound(), exact.bound()));
-    }
+    unproven = Math.min(unproven, Math.max(node.bound(), exact.bound()));
   }
 
   private void branch(Node node) {

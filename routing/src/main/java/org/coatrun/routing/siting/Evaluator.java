@@ -14,24 +14,24 @@ final class Evaluator {
   private final CoverProblem problem;
   private final int[][][] outlets;
   private final double penalty;
-  private final int outletNodes;
   private final Map<Key, FloorCost> known = new HashMap<>();
 
   /**
    * @param outlets by option and floor, those that may be set up
    */
-  Evaluator(SearchBasis basis, int[][][] outlets, int outletNodes) {
+  Evaluator(SearchBasis basis, int[][][] outlets) {
     this.problem = basis.problem();
     this.penalty = basis.penalty();
     this.outlets = outlets;
-    this.outletNodes = outletNodes;
   }
 
-  private record Key(int floor, BitSet options, boolean exact) {}
+  private record Key(int floor, BitSet options) {}
 
-  /** One floor: cost and bound of outlets and hose, cells left out, and the choice. */
-  private record FloorCost(
-      double cost, double bound, int uncovered, Cover.FloorChoice choice, BitSet used) {}
+  /** What can be set up on one floor: pairs of option and outlet, the cells that they can serve. */
+  private record Places(List<int[]> places, int[] cells, OutletCosts costs) {}
+
+  /** One floor: cost of outlets and hose, cells left out, and the choice. */
+  private record FloorCost(double cost, int uncovered, Cover.FloorChoice choice, BitSet used) {}
 
   /**
    * A cover by some of the options, with what it counts for in the search.
@@ -41,25 +41,56 @@ final class Evaluator {
    */
   record Valued(Cover cover, double objective, double bound) {}
 
-  /** Opens the options, drops those that no floor uses, and counts up. */
-  Valued value(BitSet options, boolean exact) {
+  /** Opens the options with good outlets, drops those that no floor uses, and counts up. */
+  Valued value(BitSet options) {
+    var floors = new ArrayList<FloorCost>();
+    for (int f = 0; f < problem.floors().size(); f++) {
+      floors.add(floor(f, serving(f, options)));
+    }
+    return valued(floors, 0);
+  }
+
+  /**
+   * Opens the options with the best outlets, or with some and the proof that none come to less than
+   * {@code cutoff}, as long as the budget lasts.
+   */
+  Valued exact(BitSet options, double cutoff, Budget budget) {
+    double bound = once(options);
+    var places = new ArrayList<Places>();
+    var choices = new ArrayList<OutletChoice>();
+    for (int f = 0; f < problem.floors().size(); f++) {
+      places.add(places(f, serving(f, options)));
+      choices.add(new OutletChoice(places.get(f).costs));
+      int times = problem.floors().get(f).times();
+      int out = problem.floors().get(f).cells() - places.get(f).cells.length;
+      bound += times * out * penalty;
+      choices.get(f).bounded((cutoff - bound) / times, budget);
+      bound += times * choices.get(f).bound();
+    }
+    var floors = new ArrayList<FloorCost>();
+    for (int f = 0; f < choices.size(); f++) {
+      OutletChoice choice = choices.get(f);
+      int times = problem.floors().get(f).times();
+      double before = choice.bound();
+      choice.settle(before + (cutoff - bound) / times, budget);
+      bound += times * (choice.bound() - before);
+      floors.add(floorCost(f, places.get(f), choice));
+    }
+    return valued(floors, bound);
+  }
+
+  private Valued valued(List<FloorCost> floors, double bound) {
     var used = new BitSet();
-    double bound = options.stream().mapToDouble(j -> problem.options().get(j).fixed()).sum();
-    bound += machineCost(options);
     double cost = 0;
     int uncovered = 0;
-    var choices = new ArrayList<Cover.FloorChoice>();
-    for (int f = 0; f < problem.floors().size(); f++) {
-      FloorCost floor = floor(f, options, exact);
+    for (int f = 0; f < floors.size(); f++) {
       int times = problem.floors().get(f).times();
-      used.or(floor.used);
-      choices.add(floor.choice);
-      cost += times * floor.cost;
-      bound += times * (floor.bound + floor.uncovered * penalty);
-      uncovered += times * floor.uncovered;
+      used.or(floors.get(f).used);
+      cost += times * floors.get(f).cost;
+      uncovered += times * floors.get(f).uncovered;
     }
-    cost += machineCost(used);
-    cost += used.stream().mapToDouble(j -> problem.options().get(j).fixed()).sum();
+    cost += once(used);
+    List<Cover.FloorChoice> choices = floors.stream().map(FloorCost::choice).toList();
     var cover = new Cover(machines(used), used.stream().boxed().toList(), choices, uncovered, cost);
     return new Valued(cover, cost + uncovered * penalty, bound);
   }
@@ -70,20 +101,30 @@ final class Evaluator {
     return List.copyOf(set);
   }
 
-  private double machineCost(BitSet options) {
-    return machines(options).stream().mapToDouble(m -> problem.machineCost()[m]).sum();
+  /** Machines and options, without outlets and hose. */
+  private double once(BitSet options) {
+    return machines(options).stream().mapToDouble(m -> problem.machineCost()[m]).sum()
+        + options.stream().mapToDouble(j -> problem.options().get(j).fixed()).sum();
   }
 
-  private FloorCost floor(int f, BitSet options, boolean exact) {
+  private BitSet serving(int f, BitSet options) {
     var serving = new BitSet();
     options.stream().filter(j -> problem.options().get(j).serves(f)).forEach(serving::set);
-    return known.computeIfAbsent(new Key(f, serving, exact), k -> choose(f, serving, exact));
+    return serving;
   }
 
-  private FloorCost choose(int f, BitSet options, boolean exact) {
+  private FloorCost floor(int f, BitSet serving) {
+    return known.computeIfAbsent(new Key(f, serving), k -> quick(f, serving));
+  }
+
+  private FloorCost quick(int f, BitSet serving) {
+    Places places = places(f, serving);
+    return floorCost(f, places, new OutletChoice(places.costs));
+  }
+
+  private Places places(int f, BitSet options) {
     var places = new ArrayList<int[]>();
-    var fixed = new ArrayList<Double>();
-    options.stream().forEach(j -> addOutlets(f, j, places, fixed));
+    options.stream().forEach(j -> addOutlets(f, j, places));
     int[] cells = coverable(f, places);
     double[][] cost = new double[places.size()][cells.length];
     for (int i = 0; i < cost.length; i++) {
@@ -92,43 +133,44 @@ final class Evaluator {
         cost[i][c] = problem.cost(option, f, places.get(i)[1], cells[c]);
       }
     }
-    double[] once = fixed.stream().mapToDouble(Double::doubleValue).toArray();
-    var choice = OutletChoice.solve(once, cost, exact ? outletNodes : 1);
-    return floorCost(f, places, cells, cost, choice);
+    double[] once =
+        places.stream()
+            .mapToDouble(p -> problem.options().get(p[0]).outletCost()[f][p[1]])
+            .toArray();
+    return new Places(places, cells, new OutletCosts(once, trunk(f, options, places), cost));
   }
 
-  private FloorCost floorCost(
-      int f, List<int[]> places, int[] cells, double[][] cost, OutletChoice.Choice choice) {
+  private FloorCost floorCost(int f, Places at, OutletChoice choice) {
     int all = problem.floors().get(f).cells();
     int[] option = new int[all];
     int[] outlet = new int[all];
     Arrays.fill(option, -1);
     Arrays.fill(outlet, -1);
     var used = new BitSet();
-    for (int c = 0; c < cells.length; c++) {
-      int best = -1;
-      for (int i = 0; i < places.size(); i++) {
-        if (choice.outlets()[i] && (best < 0 || cost[i][c] < cost[best][c])) {
-          best = i;
-        }
-      }
-      option[cells[c]] = places.get(best)[0];
-      outlet[cells[c]] = places.get(best)[1];
-      used.set(places.get(best)[0]);
+    for (int c = 0; c < at.cells.length; c++) {
+      int best = choice.serving(c);
+      option[at.cells[c]] = at.places.get(best)[0];
+      outlet[at.cells[c]] = at.places.get(best)[1];
+      used.set(at.places.get(best)[0]);
     }
-    return new FloorCost(
-        choice.cost(),
-        choice.bound(),
-        all - cells.length,
-        new Cover.FloorChoice(option, outlet),
-        used);
+    var floor = new Cover.FloorChoice(option, outlet);
+    return new FloorCost(choice.cost(), all - at.cells.length, floor, used);
   }
 
-  private void addOutlets(int f, int j, List<int[]> places, List<Double> fixed) {
+  private void addOutlets(int f, int j, List<int[]> places) {
     for (int o : outlets[j][f]) {
       places.add(new int[] {j, o});
-      fixed.add(problem.options().get(j).outletCost()[f][o]);
     }
+  }
+
+  /** The pipe of all these options side by side. */
+  private Trunk trunk(int f, BitSet options, List<int[]> places) {
+    int[] all = options.stream().toArray();
+    List<Trunk> trunks =
+        Arrays.stream(all).mapToObj(j -> problem.options().get(j).trunk().get(f)).toList();
+    List<int[]> of =
+        places.stream().map(p -> new int[] {Arrays.binarySearch(all, p[0]), p[1]}).toList();
+    return Trunk.joined(trunks, of);
   }
 
   private int[] coverable(int f, List<int[]> places) {

@@ -39,7 +39,7 @@ final class Improver {
     if (options.isEmpty()) {
       return Optional.empty();
     }
-    Evaluator.Valued best = evaluator.value(new BitSet(), false);
+    Evaluator.Valued best = evaluator.value(new BitSet());
     boolean better = true;
     while (better) {
       double before = best.objective();
@@ -52,7 +52,7 @@ final class Improver {
   }
 
   private Evaluator.Valued cheaper(Evaluator.Valued best, BitSet open) {
-    Evaluator.Valued value = evaluator.value(open, false);
+    Evaluator.Valued value = evaluator.value(open);
     return value.objective() < best.objective() ? value : best;
   }
 

@@ -3,7 +3,7 @@ package org.coatrun.routing.siting;
 /** The best cover met so far. */
 final class Incumbent {
 
-  private static final double SAME = 1e-9;
+  private static final double SAME = 1e-7;
 
   private final double worth;
   private Evaluator.Valued best;

@@ -1,126 +1,126 @@
 package org.coatrun.routing.siting;
 
-import java.util.Arrays;
-import org.coatrun.routing.siting.DualAscent.Status;
+import java.util.stream.IntStream;
 
 /**
  * Which outlets of one floor to set up, every cell served by its cheapest one: the uncapacitated
- * facility location problem, exact by branch and bound on {@link DualAscent}.
+ * facility location problem with pipe that outlets share, exact by branch and bound on {@link
+ * CostShares}.
  *
  * <p>Every cell must have an outlet of finite cost.
  */
 final class OutletChoice {
 
-  private static final double EPS = DualAscent.EPS;
+  private static final int STEPS = 50;
+  private static final double PROGRESS = 0.08;
+
+  /** A floor of this size is one part of a search; larger ones count for more. */
+  private static final int SMALL = 20_000;
 
   private final OutletCosts costs;
-  private final int most;
-  private int nodes;
-  private double best = Double.POSITIVE_INFINITY;
-  private double proven = Double.POSITIVE_INFINITY;
   private boolean[] chosen;
+  private double best;
+  private CostShares root;
+  private double bound;
+  private int work;
+  private double unproven = Double.POSITIVE_INFINITY;
 
-  private OutletChoice(OutletCosts costs, int most) {
+  /** A good choice, without a bound. */
+  OutletChoice(OutletCosts costs) {
     this.costs = costs;
-    this.most = most;
-    chosen = new boolean[costs.outlets()];
+    chosen = OutletSwaps.from(new boolean[costs.outlets()], costs);
+    best = costs.cells() == 0 ? 0 : costs.sum(chosen);
+  }
+
+  /** The outlet that serves a cell. */
+  int serving(int cell) {
+    int best = -1;
+    for (int i = 0; i < chosen.length; i++) {
+      if (chosen[i] && (best < 0 || costs.cost()[i][cell] < costs.cost()[best][cell])) {
+        best = i;
+      }
+    }
+    return best;
+  }
+
+  /** What they cost with all cells served. */
+  double cost() {
+    return best;
+  }
+
+  /** No choice costs less than this; zero until it was asked to be bounded. */
+  double bound() {
+    return Math.min(bound, best);
+  }
+
+  /** Finds a first bound, up to {@code enough}, and better choices on the way to it. */
+  void bounded(double enough, Budget budget) {
+    if (costs.cells() == 0) {
+      return;
+    }
+    var tree = new PaidTree();
+    int[] all = IntStream.range(0, costs.outlets()).toArray();
+    tree.addPipe(-1, costs.trunk(), all, costs.fixed(), costs.cost(), 1, 0);
+    root = new CostShares(tree);
+    work = 1 + (int) (root.size() / SMALL);
+    raise(root, enough, budget);
+    bound = root.bound();
   }
 
   /**
-   * The outlets set up, their cost with all cells served, and a bound that no choice beats.
-   *
-   * @param outlets which are set up
+   * Looks for the best choice, or for proof that none costs less than {@code enough}, as long as
+   * the budget lasts.
    */
-  record Choice(boolean[] outlets, double cost, double bound) {}
-
-  /**
-   * @param fixed cost of each outlet
-   * @param cost of serving each cell from each outlet; infinite where impossible
-   * @param most nodes looked at; one gives a good choice and its bound at once
-   */
-  static Choice solve(double[] fixed, double[][] cost, int most) {
-    var search = new OutletChoice(new OutletCosts(fixed, cost), most);
-    if (search.costs.cells() == 0) {
-      return new Choice(search.chosen, 0, 0);
-    }
-    Status[] status = new Status[fixed.length];
-    Arrays.fill(status, Status.FREE);
-    search.explore(status);
-    return new Choice(search.chosen, search.best, Math.min(search.best, search.proven));
-  }
-
-  private void explore(Status[] status) {
-    nodes++;
-    DualAscent.Prices prices = DualAscent.of(costs, status);
-    if (hopeless(prices)) {
-      return;
-    }
-    boolean[] open = new PrimalChoice(costs, status, prices).open();
-    offer(open);
-    int branch = hopeless(prices) ? -1 : violating(status, prices.dual(), open);
-    if (branch < 0) {
-      return;
-    }
-    if (nodes >= most) {
-      proven = Math.min(proven, prices.bound());
-      return;
-    }
-    for (Status value : new Status[] {Status.OPEN, Status.CLOSED}) {
-      Status[] child = status.clone();
-      child[branch] = value;
-      explore(child);
+  void settle(double enough, Budget budget) {
+    if (bound() < target(enough)) {
+      explore(root, enough, budget);
+      bound = Math.max(bound, Math.min(unproven, enough));
     }
   }
 
-  private boolean hopeless(DualAscent.Prices prices) {
-    return prices.bound() >= best - EPS * Math.max(1, best);
+  private void explore(CostShares from, double enough, Budget budget) {
+    CostShares part = from;
+    while (part != null) {
+      raise(part, enough, budget);
+      boolean hopeful = part.bound() < target(enough);
+      if (hopeful && budget.isSpent()) {
+        unproven = Math.min(unproven, part.bound());
+      }
+      int on = hopeful && !budget.isSpent() ? part.doubtful(target(enough)) : -1;
+      if (on >= 0) {
+        explore(part.with(on), enough, budget);
+      }
+      part = on >= 0 ? part.without(on) : null;
+    }
+  }
+
+  /** As long as that brings the bound nearer to what is asked for. */
+  private void raise(CostShares part, double enough, Budget budget) {
+    double before;
+    do {
+      before = part.bound();
+      part.raise(target(enough), STEPS);
+      budget.spend(work);
+      if (part.bound() < target(enough)) {
+        offer(OutletSwaps.from(part.likely(), costs));
+      }
+    } while (!budget.isSpent()
+        && part.bound() < target(enough)
+        && part.bound() - before > PROGRESS * (target(enough) - part.bound()));
   }
 
   private void offer(boolean[] open) {
-    boolean[] used = new boolean[open.length];
-    double sum = 0;
-    for (int c = 0; c < costs.cells(); c++) {
-      int i = costs.cheapest(c, open);
-      if (i < 0) {
-        return;
-      }
-      used[i] = true;
-      sum += costs.cost(i, c);
-    }
-    for (int i = 0; i < used.length; i++) {
-      sum += used[i] ? costs.fixed(i) : 0;
-    }
+    double sum = costs.sum(open);
     if (sum < best) {
       best = sum;
-      chosen = used;
+      chosen = open;
     }
   }
 
-  /** A free outlet that a cell pays for although it uses another: where bound and choice differ. */
-  private int violating(Status[] status, double[] dual, boolean[] open) {
-    int worst = -1;
-    double farthest = 0;
-    for (int c = 0; c < costs.cells(); c++) {
-      int used = costs.cheapest(c, open);
-      for (int i : costs.order(c)) {
-        double over = dual[c] - costs.cost(i, c);
-        if (open[i] && i != used && status[i] == Status.FREE && over > farthest) {
-          farthest = over;
-          worst = i;
-        }
-      }
-    }
-    return worst >= 0 ? worst : anyFree(status, open);
-  }
-
-  private static int anyFree(Status[] status, boolean[] open) {
-    int free = -1;
-    for (int i = status.length - 1; i >= 0; i--) {
-      free = status[i] == Status.FREE ? i : free;
-    }
-    for (int i = status.length - 1; i >= 0; i--) {
-      free = status[i] == Status.FREE && open[i] ? i : free;
-    }
-    return free;
+  /**
+   * What is no less than this is not asked for, or not better than the best by more than rounding.
+   */
+  private double target(double enough) {
+    return Math.min(enough, best - Incumbent.noise(best));
   }
 }

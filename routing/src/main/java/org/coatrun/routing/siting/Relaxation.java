@@ -1,7 +1,6 @@
 package org.coatrun.routing.siting;
 
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * The problem with "each cell once" priced instead of forced: it falls apart into options, and each
@@ -47,50 +46,48 @@ final class Relaxation {
     }
   }
 
-  /** The outlets that each option can have, by option and floor. */
+  /** The outlets that each option can have and may need, by option and floor. */
   int[][][] allOutlets() {
-    return problem.options().stream().map(this::outlets).toArray(int[][][]::new);
+    return problem.options().stream().parallel().map(this::outlets).toArray(int[][][]::new);
   }
 
   private int[][] outlets(CoverOption option) {
     var outlets = new int[hoseCost.length][];
     for (int f = 0; f < outlets.length; f++) {
-      double[] cost = option.serves(f) ? option.outletCost()[f] : new double[0];
-      outlets[f] = IntStream.range(0, cost.length).filter(o -> Double.isFinite(cost[o])).toArray();
+      outlets[f] = option.serves(f) ? OutletSieve.outlets(problem, option, f) : new int[0];
     }
     return outlets;
   }
 
   /**
-   * By floor, what setting up each of these outlets of an option is worth at these prices: its cost
-   * less what its cells pay.
+   * What an option and its outlets are worth at some prices.
+   *
+   * @param option what opening it comes to
+   * @param outlet by floor and place among the outlets: negative for those worth setting up, for
+   *     the others by how much the floor's sum rises where they are
    */
-  double[][] outletValues(CoverOption option, int[][] outlets, double[][] price) {
-    var value = new double[outlets.length][];
-    for (int f = 0; f < outlets.length; f++) {
-      value[f] = new double[outlets[f].length];
-      if (value[f].length > 0) {
-        double[] left = left(option, f, price[f]);
-        for (int k = 0; k < value[f].length; k++) {
-          int o = outlets[f][k];
-          value[f][k] = option.outletCost()[f][o] + paid(f, o, left, most(option, f));
-        }
-      }
-    }
-    return value;
-  }
+  record Worth(double option, double[][] outlet) {}
 
-  /** What opening the option is worth, its outlets at these values. */
-  double value(CoverOption option, double[][] outletValues) {
+  /**
+   * The worth of an option with these outlets at these prices: what is set up and laid costs less
+   * what its cells pay.
+   */
+  Worth worth(CoverOption option, int[][] outlets, double[][] price) {
+    var worth = new double[outlets.length][];
     double sum = option.fixed();
-    for (int f = 0; f < outletValues.length; f++) {
-      double all = 0;
-      for (double value : outletValues[f]) {
-        all += Math.min(0, value);
+    for (int f = 0; f < outlets.length; f++) {
+      worth[f] = new double[outlets[f].length];
+      if (worth[f].length > 0) {
+        double[] left = left(option, f, price[f]);
+        for (int k = 0; k < worth[f].length; k++) {
+          int o = outlets[f][k];
+          worth[f][k] = option.outletCost()[f][o] + paid(f, o, left, most(option, f));
+        }
+        double least = option.trunk().get(f).least(outlets[f], worth[f]);
+        sum += problem.floors().get(f).times() * least;
       }
-      sum += problem.floors().get(f).times() * all;
     }
-    return sum;
+    return new Worth(sum, worth);
   }
 
   /** Counts, for each cell, the outlets worth setting up that would serve it at these prices. */

@@ -34,7 +34,7 @@ final class Tightener {
     if (priced.bound().bound() < incumbent.cutoff()) {
       var open = new BitSet();
       priced.bound().chosen().forEach(open::set);
-      incumbent.offer(evaluator.value(open, false));
+      incumbent.offer(evaluator.value(open));
     }
     return decider.decided(
         priced.part(), priced.bound(), priced.part().price(), incumbent.cutoff());

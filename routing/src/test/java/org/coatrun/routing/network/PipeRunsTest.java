@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.coatrun.routing.floor.FreeArea;
@@ -54,6 +55,31 @@ class PipeRunsTest {
       assertThat(run.length()).isBetween(outlet.distance(start) - 1e-6, sides + 10);
       assertThat(run.turns().size()).isLessThanOrEqualTo(4);
     }
+  }
+
+  /** Every run keeps its length in the tree, and what runs share is in it once. */
+  @Test
+  void theTreeHasEveryRunAndSharedPipeOnce() {
+    List<Region> free =
+        FreeArea.of(List.of(Region.rectangle(0, 0, 45, 36)), List.of(), RandomFloor.MARGIN)
+            .regions();
+    var pipes = new PipeNetwork(free, List.of(), MARGIN, 9);
+    var runs = new PipeRuns(pipes, new FloorNetwork(free), new Vec2(1, 18.5), 1.5);
+    List<Vec2> outlets = pipes.outlets(6);
+    PipeTree tree = runs.treeTo(outlets);
+    double apart = 0;
+    for (int o = 0; o < outlets.size(); o++) {
+      double length = 0;
+      for (int n = tree.last()[o]; n >= 0; n = tree.before()[n]) {
+        length += tree.length()[n];
+      }
+      assertThat(length).isCloseTo(runs.lengthTo(outlets.get(o)).orElseThrow(), within(1e-9));
+      apart += length;
+    }
+    double together = Arrays.stream(tree.length()).sum();
+    // Pipe lies along the walls, both ways round, and a stub leads to it.
+    assertThat(together).isBetween(100.0, 2 * (45 + 36) + 40.0).isLessThan(apart / 3);
+    assertThat(tree.length().length).isLessThanOrEqualTo(2 * outlets.size());
   }
 
   /** Length and bends weighed, against every way through the network. */

@@ -64,12 +64,33 @@ final class AllCovers {
           cost += there ? option.outletCost()[f][p % outlets] : Double.POSITIVE_INFINITY;
         }
       }
+      cost += pipe(f, open, outlets);
       for (int c = 0; c < problem.floors().get(f).cells() && cost < best; c++) {
         cost += cell(f, c, open, outlets);
       }
       best = Math.min(best, cost);
     }
     return best;
+  }
+
+  /** Each stretch once for every option, whichever and however many outlets lie behind it. */
+  private double pipe(int f, int open, int outlets) {
+    double sum = 0;
+    for (int j = 0; j < problem.options().size(); j++) {
+      Trunk trunk = problem.options().get(j).trunk().get(f);
+      for (int n = 0; n < trunk.cost().length; n++) {
+        boolean needed = false;
+        for (int o = 0; o < outlets; o++) {
+          needed |= (open >> (j * outlets + o) & 1) == 1 && isBehind(trunk, n, trunk.last()[o]);
+        }
+        sum += needed ? trunk.cost()[n] : 0;
+      }
+    }
+    return sum;
+  }
+
+  private static boolean isBehind(Trunk trunk, int stretch, int from) {
+    return from == stretch || (from > stretch && isBehind(trunk, stretch, trunk.before()[from]));
   }
 
   private double cell(int f, int c, int open, int outlets) {
