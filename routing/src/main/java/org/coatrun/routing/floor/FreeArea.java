@@ -16,6 +16,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.precision.GeometryPrecisionReducer;
 
@@ -37,6 +39,7 @@ public final class FreeArea {
   private static final double LEAST_PIECE = 0.5;
 
   private final Geometry area;
+  private final PreparedGeometry prepared;
   private final List<Region> regions;
   private final IndexedPointInAreaLocator locator;
   private final IndexedFacetDistance edges;
@@ -47,6 +50,7 @@ public final class FreeArea {
             Planar.grow(cut, -PINCH), new PrecisionModel(Math.rint(1 / GRAIN)));
     List<Polygon> pieces = Planar.polygons(onGrain, LEAST_PIECE);
     area = Planar.FACTORY.createMultiPolygon(pieces.toArray(Polygon[]::new));
+    prepared = PreparedGeometryFactory.prepare(area);
     regions = pieces.stream().map(Planar::region).toList();
     locator = new IndexedPointInAreaLocator(area);
     edges = new IndexedFacetDistance(area);
@@ -96,7 +100,7 @@ public final class FreeArea {
 
   /** Whether all of a rectangle along the axes is free. */
   public boolean holds(double x0, double y0, double x1, double y1) {
-    return area.covers(Planar.FACTORY.toGeometry(new Envelope(x0, x1, y0, y1)));
+    return prepared.covers(Planar.FACTORY.toGeometry(new Envelope(x0, x1, y0, y1)));
   }
 
   /**
