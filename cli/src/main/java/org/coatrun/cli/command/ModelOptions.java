@@ -5,10 +5,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
+import org.coatrun.cli.console.Awaited;
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.ExitCode;
 import org.coatrun.cli.console.Progress;
@@ -63,17 +62,7 @@ final class ModelOptions {
    * @throws CommandFailure where a file cannot be read as a model
    */
   Building read(Progress progress) throws CommandFailure {
-    if (begun.isEmpty()) {
-      return now(progress);
-    }
-    try {
-      return begun.get().get();
-    } catch (ExecutionException e) {
-      throw CommandFailure.passedOn(e);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new CancellationException("reading was interrupted");
-    }
+    return begun.isEmpty() ? now(progress) : Awaited.result(begun.get(), "reading");
   }
 
   private Building now(Progress progress) throws CommandFailure {

@@ -3,12 +3,11 @@ package org.coatrun.cli.output;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CancellationException;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import org.coatrun.cli.console.Awaited;
 import org.coatrun.cli.console.CommandFailure;
 
 /** Threads that write files side by side. */
@@ -34,15 +33,8 @@ final class Writers {
    * @throws CommandFailure where one could not be: the first of them in the order of asking
    */
   void await() throws CommandFailure {
-    try {
-      for (Future<Void> file : asked) {
-        file.get();
-      }
-    } catch (ExecutionException e) {
-      throw CommandFailure.passedOn(e);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new CancellationException("writing was interrupted");
+    for (Future<Void> file : asked) {
+      Awaited.result(file, "writing");
     }
   }
 

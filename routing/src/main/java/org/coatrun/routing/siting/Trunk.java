@@ -60,26 +60,6 @@ public record Trunk(int[] before, double[] cost, int[] last) {
     return before.length;
   }
 
-  /** For each stretch, the outlets behind it. */
-  int[][] behind() {
-    int[] count = new int[before.length];
-    for (int end : last) {
-      for (int n = end; n >= 0; n = before[n]) {
-        count[n]++;
-      }
-    }
-    int[][] behind = new int[before.length][];
-    for (int n = 0; n < behind.length; n++) {
-      behind[n] = new int[count[n]];
-    }
-    for (int o = 0; o < last.length; o++) {
-      for (int n = last[o]; n >= 0; n = before[n]) {
-        behind[n][--count[n]] = o;
-      }
-    }
-    return behind;
-  }
-
   /** What pipe to these outlets costs, each stretch once. */
   double cost(Collection<Integer> outlets) {
     boolean[] laid = new boolean[before.length];
