@@ -2,7 +2,9 @@ package org.coatrun.geometry.place;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.coatrun.geometry.exposure.Thing;
 import org.coatrun.geometry.solid.Box;
@@ -17,9 +19,6 @@ public final class Standings {
   /** A floor further down than this is looked for beside the middle as well. */
   private static final double FAR_DOWN_M = 6;
 
-  /** So far from the middle: what a man beside a shaft reaches. */
-  private static final double BESIDE_M = 1;
-
   /** What lies may be let into its floor by this much. */
   private static final double LET_IN_M = 0.05;
 
@@ -30,11 +29,10 @@ public final class Standings {
   private static final double PIECE_M = 0.5;
 
   private static final double UPRIGHT = 0.9;
-  private static final double[][] AROUND = {{1, 0}, {0, 1}, {-1, 0}, {0, -1}};
   private static final double LYING = 0.5;
 
   private final Plumb plates;
-  private final Rooms rooms;
+  private final Plumb rooms;
 
   /**
    * @param plates slabs and decks that one can stand on
@@ -42,43 +40,53 @@ public final class Standings {
    */
   public Standings(List<Thing> plates, List<Thing> rooms) {
     this.plates = new Plumb(plates);
-    this.rooms = new Rooms(rooms);
+    this.rooms = new Plumb(rooms);
   }
 
   /**
-   * Where a body stands. Its floor is the highest one under its foot at its middle; where none lies
-   * within 6 m, also within a metre of it. The foot of what stands may be up to 0.75 m, and a third
-   * of its height, under the floor.
+   * Where each body stands, those over each other in turn. Its floor is the highest one under its
+   * foot at its middle; where none lies within 6 m, also within a metre of it. The foot of what
+   * stands may be up to 0.75 m, and a third of its height, under the floor.
    */
-  public Standing of(Thing body) {
+  public List<Standing> of(List<Thing> bodies) {
+    Map<Vec2, List<Thing>> stacks = new LinkedHashMap<>();
+    for (Thing body : bodies) {
+      Box b = body.bounds();
+      Vec2 middle = new Vec2(b.centreX(), b.centreY());
+      stacks.computeIfAbsent(middle, k -> new ArrayList<>()).add(body);
+    }
+    List<Standing> all = new ArrayList<>(bodies.size());
+    stacks.forEach(
+        (middle, stack) -> {
+          Spot spot = new Spot(middle, plates, rooms);
+          stack.forEach(body -> all.add(standing(body, spot)));
+        });
+    return all;
+  }
+
+  private static Standing standing(Thing body, Spot spot) {
     Box b = body.bounds();
-    double x = b.centreX();
-    double y = b.centreY();
-    Optional<Plumb.Hit> floor = floor(x, y, foot(body), body.id());
-    Optional<Plumb.Hit> over = plates.over(x, y, b.centreZ(), body.id());
+    Optional<Plumb.Hit> floor = floor(spot, foot(body), body.id());
+    Optional<Plumb.Hit> over = spot.line().over(b.centreZ(), body.id());
     double lowest = floor.map(Plumb.Hit::z).orElse(Double.NEGATIVE_INFINITY);
     return new Standing(
         body.id(),
-        new Vec2(x, y),
+        spot.middle(),
         Length.ofMetres(b.minZ()),
         Length.ofMetres(b.maxZ()),
         floor.map(Standings::level),
         over.map(Standings::level),
-        rooms.at(x, y, b.centreZ(), lowest - FOOT_M),
-        isUpright(body) ? passed(body, lowest) : List.of());
+        spot.rooms().at(b.centreZ(), lowest - FOOT_M),
+        isUpright(body) ? passed(body, lowest, spot) : List.of());
   }
 
   /** Tops of plates within the height of a body, each floor once, by its uppermost face. */
-  private List<Standing.Level> passed(Thing body, double above) {
+  private static List<Standing.Level> passed(Thing body, double above, Spot spot) {
     Box b = body.bounds();
     double from = Math.max(above, foot(body)) + PIECE_M;
     double to = b.maxZ() - PIECE_M;
-    List<Plumb.Hit> hits = new ArrayList<>(plates.all(b.centreX(), b.centreY(), from, to));
-    for (double[] side : AROUND) {
-      double x = b.centreX() + BESIDE_M * side[0];
-      double y = b.centreY() + BESIDE_M * side[1];
-      hits.addAll(plates.all(x, y, from, to));
-    }
+    List<Plumb.Hit> hits = spot.line().between(from, to);
+    spot.beside().forEach(line -> hits.addAll(line.between(from, to)));
     List<Plumb.Hit> tops =
         hits.stream()
             .filter(h -> h.up() && h.z() > from && h.z() < to)
@@ -105,13 +113,13 @@ public final class Standings {
     return b.minZ() + (lies ? LET_IN_M : Math.min(FOOT_M, (b.maxZ() - b.minZ()) / 3));
   }
 
-  private Optional<Plumb.Hit> floor(double x, double y, double z, ElementId but) {
-    Optional<Plumb.Hit> best = plates.under(x, y, z, but);
+  private static Optional<Plumb.Hit> floor(Spot spot, double z, ElementId but) {
+    Optional<Plumb.Hit> best = spot.line().under(z, but);
     if (best.isPresent() && best.get().z() > z - FAR_DOWN_M) {
       return best;
     }
-    for (double[] to : AROUND) {
-      Optional<Plumb.Hit> beside = plates.under(x + BESIDE_M * to[0], y + BESIDE_M * to[1], z, but);
+    for (PlumbLine line : spot.beside()) {
+      Optional<Plumb.Hit> beside = line.under(z, but);
       if (beside.isPresent() && (best.isEmpty() || beside.get().z() > best.get().z())) {
         best = beside;
       }

@@ -33,8 +33,7 @@ final class Places {
         }
       }
     }
-    var standings = new Standings(plates, rooms(building));
-    return standing.stream().map(standings::of).toList();
+    return new Standings(plates, rooms(building)).of(standing);
   }
 
   /** One can stand on it and work; not so on the landing of a stair. */
