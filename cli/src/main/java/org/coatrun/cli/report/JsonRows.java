@@ -7,7 +7,10 @@ import java.math.BigDecimal;
 import java.util.List;
 import org.coatrun.cli.output.PlainNumber;
 
-/** Lists of a result in JSON: the same columns as in CSV. */
+/**
+ * Lists of a result in JSON: the same columns as in CSV. What is not known of a row, or does not
+ * apply to it, is left out of its object.
+ */
 public final class JsonRows {
 
   private JsonRows() {}
@@ -22,7 +25,7 @@ public final class JsonRows {
     json.writeEndArray();
   }
 
-  /** A list of objects, a field for each column. */
+  /** A list of objects, a field for each column that has a value. */
   public static <T> void rows(
       JsonGenerator json, String name, List<Column<T>> columns, List<T> items) throws IOException {
     rows(json, name, Table.of(columns, items));
@@ -36,8 +39,7 @@ public final class JsonRows {
     for (List<Object> row : table.rows()) {
       json.writeStartObject();
       for (int i = 0; i < names.length; i++) {
-        json.writeFieldName(names[i]);
-        value(json, row.get(i));
+        field(json, names[i], row.get(i));
       }
       json.writeEndObject();
     }
@@ -48,15 +50,17 @@ public final class JsonRows {
   public static <T> void fields(JsonGenerator json, List<Column<T>> columns, T item)
       throws IOException {
     for (Column<T> column : columns) {
-      json.writeFieldName(column.name());
-      value(json, column.value().apply(item));
+      field(json, new SerializedString(column.name()), column.value().apply(item));
     }
   }
 
-  private static void value(JsonGenerator json, Object value) throws IOException {
+  private static void field(JsonGenerator json, SerializedString name, Object value)
+      throws IOException {
     if (value == null) {
-      json.writeNull();
-    } else if (value instanceof String text) {
+      return;
+    }
+    json.writeFieldName(name);
+    if (value instanceof String text) {
       json.writeString(text);
     } else if (value instanceof BigDecimal number) {
       json.writeNumber(PlainNumber.of(number));
