@@ -1,9 +1,10 @@
 package org.coatrun.cli.line;
 
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
@@ -27,7 +28,11 @@ import org.coatrun.shared.shape.Vec3;
 /** A line plan as JSON: all tables, and the ways of hose and pipe point by point. */
 final class LineJson {
 
-  private static final JsonMapper MAPPER = JsonMapper.builder().build();
+  private static final JsonFactory FORM =
+      JsonFactory.builder()
+          .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
+          .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+          .build();
 
   private final JsonGenerator json;
   private final LineResult result;
@@ -42,9 +47,7 @@ final class LineJson {
   }
 
   static void write(Writer writer, LineResult result) throws IOException {
-    try (JsonGenerator json = MAPPER.createGenerator(writer)) {
-      json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
-      json.enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
+    try (JsonGenerator json = FORM.createGenerator(writer)) {
       json.setPrettyPrinter(
           new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")));
       new LineJson(json, result).write();

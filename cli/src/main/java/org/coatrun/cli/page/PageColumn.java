@@ -1,7 +1,5 @@
 package org.coatrun.cli.page;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 
 /**
@@ -17,7 +15,6 @@ import java.util.List;
  * @param scale {@code category} or {@code sequence} where the view can be coloured by it, or empty
  * @param order the categories in their own order, where they have one
  */
-@JsonInclude(JsonInclude.Include.NON_EMPTY)
 public record PageColumn(
     String key,
     String label,
@@ -26,7 +23,7 @@ public record PageColumn(
     boolean members,
     boolean decks,
     boolean sum,
-    @JsonProperty("long") boolean wide,
+    boolean wide,
     boolean filter,
     String scale,
     List<String> order) {

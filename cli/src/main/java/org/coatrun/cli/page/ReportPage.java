@@ -1,6 +1,5 @@
 package org.coatrun.cli.page;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -21,7 +20,6 @@ import java.util.zip.GZIPOutputStream;
 public final class ReportPage {
 
   private static final Pattern SLOT = Pattern.compile("\\{\\{(\\w+)}}");
-  private static final ObjectMapper JSON = new ObjectMapper();
   private static final List<String> OWN =
       List.of(
           "dom.js",
@@ -58,7 +56,7 @@ public final class ReportPage {
     slots.put("style", style);
     slots.put("policy", policy(style, List.of(boot, code)));
     slots.put("licence", escaped(resource("three/LICENSE")));
-    slots.put("data", packed(out -> JSON.writeValue(out, content)));
+    slots.put("data", packed(out -> PageJson.write(out, content)));
     slots.put("geometry", geometry.encoded());
     slots.put("code", packed(out -> out.write(code.getBytes(StandardCharsets.UTF_8))));
     slots.put("boot", boot);
