@@ -103,10 +103,10 @@ record TakeoffRun(
   void write(OutputFolder to, Optional<LineResult> line) {
     // What takes longest is begun first.
     TakeoffTables tables = TakeoffTables.of(results);
-    TakeoffFiles.json(
-        to, results, tables, json -> FacesJson.write(json, results.takeoff(), bodies));
     to.write("report.html", w -> w.write(page(line)));
     TakeoffWorkbook.write(to, results, tables);
+    TakeoffFiles.json(
+        to, results, tables, json -> FacesJson.write(json, results.takeoff(), bodies));
     TakeoffFiles.lists(to, results, tables);
   }
 

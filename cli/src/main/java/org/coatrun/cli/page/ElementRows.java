@@ -52,8 +52,8 @@ final class ElementRows {
     takeoff.decks().forEach(l -> number(l.identity().id(), share));
     List<Slab> slabs = building.slabs().stream().filter(e -> number(e.id(), share)).toList();
     List<Wall> walls = building.walls().stream().filter(e -> number(e.id(), share)).toList();
-    takeoff.members().forEach(l -> add(l.identity().id(), member(l)));
-    takeoff.decks().forEach(l -> add(l.identity().id(), line(l, "deck")));
+    takeoff.members().forEach(l -> add(l, member(l)));
+    takeoff.decks().forEach(l -> add(l, line(l, "deck")));
     slabs.forEach(e -> rows.add(around(e, "slab")));
     walls.forEach(e -> rows.add(around(e, "wall")));
   }
@@ -78,8 +78,12 @@ final class ElementRows {
     return share.shows(id) && numbers.putIfAbsent(id, numbers.size()) == null;
   }
 
-  private void add(ElementId id, Map<String, Object> row) {
-    if (numbers.containsKey(id)) {
+  /** Of what has no row of its own nothing is told but what is summed. */
+  private void add(Line line, Map<String, Object> row) {
+    if (numbers.containsKey(line.identity().id())) {
+      identify(row, line.identity());
+      row.put("reason", line.outcome().reason());
+      line.outcome().quantities().ifPresent(q -> faces(row, q));
       rows.add(row);
     } else {
       rest.add(row);
@@ -88,26 +92,30 @@ final class ElementRows {
 
   private Map<String, Object> around(Element element, String kind) {
     Identity identity = element.identity();
-    return identity(identity, kind, identity.storey().map(storeys::get));
+    Map<String, Object> e = row(kind, identity.storey().map(storeys::get));
+    identify(e, identity);
+    return e;
   }
 
-  private Map<String, Object> identity(Identity identity, String kind, Optional<Storey> storey) {
+  private Map<String, Object> row(String kind, Optional<Storey> storey) {
     Map<String, Object> e = new LinkedHashMap<>();
     e.put("kind", kind);
     storey.ifPresent(s -> e.put("level", levels.get(s.id())));
     e.put("storey", storey.map(Storey::name).orElse(""));
+    return e;
+  }
+
+  private static void identify(Map<String, Object> e, Identity identity) {
     e.put("guid", identity.guid());
     e.put("step", identity.id().step());
     e.put("class", identity.sourceClass());
     e.put("name", identity.name());
     e.put("mark", identity.mark());
-    return e;
   }
 
   private Map<String, Object> line(Line line, String kind) {
-    Map<String, Object> e = identity(line.identity(), kind, line.storey());
+    Map<String, Object> e = row(kind, line.storey());
     e.put("status", line.outcome().status().word());
-    e.put("reason", line.outcome().reason());
     line.outcome().quantities().ifPresent(q -> measured(e, q));
     bid.put(line.identity().id(), e);
     return e;
@@ -126,15 +134,18 @@ final class ElementRows {
     return e;
   }
 
-  private void measured(Map<String, Object> e, Quantities q) {
+  private static void measured(Map<String, Object> e, Quantities q) {
     e.put("length", q.length().metres());
     q.weight().map(Weight::mass).ifPresent(m -> e.put("weight", m.kilograms()));
+    e.put("covered", q.ledger().covered().squareMetres());
+    e.put("exposed", q.ledger().exposed().squareMetres());
+  }
+
+  private void faces(Map<String, Object> e, Quantities q) {
     e.put("body", q.ledger().body().squareMetres());
     e.put("inside", q.ledger().inside().squareMetres());
     e.put("ends", q.ledger().ends().squareMetres());
     e.put("holes", q.ledger().holes().squareMetres());
-    e.put("covered", q.ledger().covered().squareMetres());
-    e.put("exposed", q.ledger().exposed().squareMetres());
     q.section().map(SectionMeasure::heated).ifPresent(h -> e.put("heated", h.metres()));
     q.sectionFactor().ifPresent(f -> e.put("factor", f.perMetre()));
     q.weightOverPerimeter().ifPresent(w -> e.put("wd", w));

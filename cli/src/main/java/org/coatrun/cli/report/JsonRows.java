@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.io.SerializedString;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.List;
 import org.coatrun.cli.output.PlainNumber;
 
@@ -35,15 +36,43 @@ public final class JsonRows {
   static void rows(JsonGenerator json, String name, Table table) throws IOException {
     SerializedString[] names =
         table.names().stream().map(SerializedString::new).toArray(SerializedString[]::new);
+    Repeated[] texts = new Repeated[names.length];
+    Arrays.setAll(texts, i -> new Repeated());
     json.writeArrayFieldStart(name);
     for (List<Object> row : table.rows()) {
       json.writeStartObject();
       for (int i = 0; i < names.length; i++) {
-        field(json, names[i], row.get(i));
+        Object value = row.get(i);
+        if (value instanceof String text && texts[i].says(text)) {
+          json.writeFieldName(names[i]);
+          json.writeString(texts[i].written());
+        } else {
+          field(json, names[i], value);
+        }
       }
       json.writeEndObject();
     }
     json.writeEndArray();
+  }
+
+  /** The text of a column, in bytes once it stands there again: most texts do, row by row. */
+  private static final class Repeated {
+
+    private String text = "";
+    private SerializedString written = new SerializedString("");
+
+    boolean says(String next) {
+      boolean again = text.equals(next);
+      text = next;
+      return again;
+    }
+
+    SerializedString written() {
+      if (!written.getValue().equals(text)) {
+        written = new SerializedString(text);
+      }
+      return written;
+    }
   }
 
   /** The columns of one item as fields of the object that is open. */
