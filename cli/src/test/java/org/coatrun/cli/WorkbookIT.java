@@ -88,7 +88,7 @@ class WorkbookIT {
   private static void requireLine(List<String> names, Row row, JsonNode line) {
     List<String> keys = new ArrayList<>();
     line.fieldNames().forEachRemaining(keys::add);
-    assertThat(names).isEqualTo(keys);
+    assertThat(names).containsSubsequence(keys);
     for (int column = 0; column < names.size(); column++) {
       JsonNode expected = line.path(names.get(column));
       Cell cell = row.getCell(column, Row.MissingCellPolicy.RETURN_BLANK_AS_NULL);
