@@ -1,13 +1,11 @@
 package org.coatrun.cli.page;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.coatrun.cli.report.Results;
-import org.coatrun.shared.bid.Coated;
+import org.coatrun.shared.bid.CoatedSummary;
 import org.coatrun.shared.bid.RatedLine;
 import org.coatrun.shared.bid.Thickness;
 import org.coatrun.shared.bid.amounts.BidAmounts;
@@ -16,7 +14,6 @@ import org.coatrun.shared.bid.labour.LabourLine;
 import org.coatrun.shared.bid.material.MaterialLine;
 import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.rules.Bags;
-import org.coatrun.shared.units.Length;
 import org.coatrun.shared.units.Volume;
 
 /** What a bid says of elements: hours, thickness, material and where it is sprayed from. */
@@ -76,22 +73,14 @@ final class BidCells {
   /** Puts what is known of an element into its row. */
   void put(ElementId id, Map<String, Object> row) {
     results.rated(id).ifPresent(r -> rated(r, row));
-    List<Coated> pieces = results.coated(id);
-    if (!pieces.isEmpty()) {
-      row.put(
-          "workingFloor",
-          pieces.stream()
-              .map(p -> p.place().workingFloor())
-              .distinct()
-              .collect(Collectors.joining("; ")));
-      row.put("room", pieces.get(0).place().space());
-      pieces.stream()
-          .flatMap(p -> p.place().top().stream())
-          .max(Comparator.naturalOrder())
-          .map(Length::metres)
-          .ifPresent(h -> row.put("height", h));
-    }
+    results.coated(id).ifPresent(c -> coated(c, row));
     results.amounts().ifPresent(a -> amounts(id, a, row));
+  }
+
+  private static void coated(CoatedSummary coated, Map<String, Object> row) {
+    row.put("workingFloor", coated.floors());
+    row.put("room", coated.room());
+    coated.top().ifPresent(h -> row.put("height", h.metres()));
   }
 
   private static void rated(RatedLine rated, Map<String, Object> row) {

@@ -1,12 +1,9 @@
 package org.coatrun.cli.report;
 
 import java.math.BigDecimal;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Collectors;
-import org.coatrun.shared.bid.Coated;
+import org.coatrun.shared.bid.CoatedSummary;
 import org.coatrun.shared.bid.RatedLine;
 import org.coatrun.shared.bid.Thickness;
 import org.coatrun.shared.estimate.Line;
@@ -25,31 +22,18 @@ final class BidColumns {
             r -> r.ruling().hours().map(h -> Rounded.plain(h.hours())).orElse(null)),
         rated(results, "hours_decided_by", r -> r.ruling().decidedBy()),
         rated(results, "hours_reason", r -> r.ruling().reason()),
-        coated(results, "model_fire_rating", c -> c.get(0).modelRating().orElse(null)),
+        coated(results, "model_fire_rating", c -> c.modelRating().orElse(null)),
         rated(results, "thickness_mm", r -> design(r.thickness())),
         rated(results, "thickness_exact_mm", r -> exact(r.thickness())),
         rated(results, "thickness_reason", r -> r.thickness().reason()),
         rated(results, "listing", r -> listing(r.thickness())),
-        coated(results, "working_floor", BidColumns::floors),
+        coated(results, "working_floor", CoatedSummary::floors),
         coated(
             results,
             "height_above_floor_m",
-            c -> highest(c).map(h -> Rounded.plain(h.metres())).orElse(null)),
-        coated(results, "room", c -> c.get(0).place().space()),
-        coated(results, "kind", c -> c.get(0).kindWord()));
-  }
-
-  private static String floors(List<Coated> pieces) {
-    return pieces.stream()
-        .map(piece -> piece.place().workingFloor())
-        .distinct()
-        .collect(Collectors.joining("; "));
-  }
-
-  private static Optional<Length> highest(List<Coated> pieces) {
-    return pieces.stream()
-        .flatMap(piece -> piece.place().top().stream())
-        .max(Comparator.naturalOrder());
+            c -> c.top().map(h -> Rounded.plain(h.metres())).orElse(null)),
+        coated(results, "room", CoatedSummary::room),
+        coated(results, "kind", CoatedSummary::kindWord));
   }
 
   /** Zero where none is needed, empty where none can be given. */
@@ -81,12 +65,7 @@ final class BidColumns {
   }
 
   private static <L extends Line> Column<L> coated(
-      Results results, String name, Function<List<Coated>, Object> value) {
-    return Column.of(
-        name,
-        line -> {
-          List<Coated> pieces = results.coated(line.identity().id());
-          return pieces.isEmpty() ? null : value.apply(pieces);
-        });
+      Results results, String name, Function<CoatedSummary, Object> value) {
+    return Column.of(name, line -> results.coated(line.identity().id()).map(value).orElse(null));
   }
 }

@@ -2,7 +2,6 @@ package org.coatrun.cli.report;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -11,8 +10,8 @@ import java.util.Set;
 import org.coatrun.cli.input.JobFolder;
 import org.coatrun.shared.bid.Bid;
 import org.coatrun.shared.bid.BidAssembly;
-import org.coatrun.shared.bid.Coatables;
-import org.coatrun.shared.bid.Coated;
+import org.coatrun.shared.bid.CoatedSummaries;
+import org.coatrun.shared.bid.CoatedSummary;
 import org.coatrun.shared.bid.RatedLine;
 import org.coatrun.shared.bid.amounts.BidAmounts;
 import org.coatrun.shared.bid.material.WorkFloors;
@@ -27,25 +26,28 @@ public final class Results {
   private final Takeoff takeoff;
   private final Optional<Bid> bid;
   private final Optional<BidAmounts> amounts;
-  private final Map<ElementId, List<Coated>> coated = new LinkedHashMap<>();
+  private final Map<ElementId, CoatedSummary> coated;
   private final Map<ElementId, RatedLine> rated = new HashMap<>();
   private final List<String> moreBasis = new ArrayList<>();
 
   private Results(
-      Takeoff takeoff, Optional<Bid> bid, Optional<BidAmounts> amounts, List<Coated> items) {
+      Takeoff takeoff,
+      Optional<Bid> bid,
+      Optional<BidAmounts> amounts,
+      Map<ElementId, CoatedSummary> coated) {
     List<Finding> findings = new ArrayList<>();
     bid.ifPresent(b -> findings.addAll(b.findings()));
     amounts.ifPresent(a -> findings.addAll(a.findings()));
     this.takeoff = takeoff.with(findings);
     this.bid = bid;
     this.amounts = amounts;
-    items.forEach(item -> coated.computeIfAbsent(item.id(), k -> new ArrayList<>()).add(item));
+    this.coated = coated;
     bid.ifPresent(b -> b.lines().forEach(line -> rated.putIfAbsent(line.item().id(), line)));
   }
 
   /** Surfaces and places alone: without a job nothing says how long anything has to hold. */
   public static Results of(Takeoff takeoff) {
-    return new Results(takeoff, Optional.empty(), Optional.empty(), Coatables.of(takeoff));
+    return new Results(takeoff, Optional.empty(), Optional.empty(), CoatedSummaries.of(takeoff));
   }
 
   /** Hours, thickness and amounts by a job. */
@@ -61,13 +63,12 @@ public final class Results {
             folder.job(),
             WorkFloors.of(takeoff.building().storeys(), bid.lines()),
             folder.temperatures());
-    List<Coated> items = bid.lines().stream().map(RatedLine::item).toList();
-    return new Results(takeoff, Optional.of(bid), Optional.of(amounts), items);
+    return new Results(takeoff, Optional.of(bid), Optional.of(amounts), CoatedSummaries.of(bid));
   }
 
   /** The same with the findings and the basis of what was worked out besides. */
   public Results with(List<Finding> more, List<String> basis) {
-    Results other = new Results(takeoff.with(more), bid, amounts, coated());
+    Results other = new Results(takeoff.with(more), bid, amounts, coated);
     other.moreBasis.addAll(moreBasis);
     other.moreBasis.addAll(basis);
     return other;
@@ -88,17 +89,9 @@ public final class Results {
     return amounts;
   }
 
-  /**
-   * An element as the bid sees it, in a piece for each floor that it is sprayed from; none where it
-   * has no face to coat.
-   */
-  public List<Coated> coated(ElementId id) {
-    return coated.getOrDefault(id, List.of());
-  }
-
-  /** All that may be coated, in pieces. */
-  public List<Coated> coated() {
-    return coated.values().stream().flatMap(List::stream).toList();
+  /** What lists say of an element that may be coated; empty where it has no face to coat. */
+  public Optional<CoatedSummary> coated(ElementId id) {
+    return Optional.ofNullable(coated.get(id));
   }
 
   /** The hours and thickness of an element, those of its lowest piece; empty without a job. */

@@ -19,6 +19,8 @@ import org.coatrun.cli.input.JobFolder;
 import org.coatrun.shared.bid.Bid;
 import org.coatrun.shared.bid.Coated;
 import org.coatrun.shared.bid.CoatedMember;
+import org.coatrun.shared.bid.CoatedSummaries;
+import org.coatrun.shared.bid.CoatedSummary;
 import org.coatrun.shared.bid.RatedLine;
 import org.coatrun.shared.bid.Ruling;
 import org.coatrun.shared.bid.Thickness;
@@ -285,12 +287,20 @@ class BidOfTheDemonstrationTest {
   }
 
   @Test
+  void listsSayTheSameOfPlacesWithAJobAndWithout() {
+    Map<ElementId, CoatedSummary> open = CoatedSummaries.of(demo.takeoff());
+
+    assertThat(open).isNotEmpty().isEqualTo(CoatedSummaries.of(bid()));
+  }
+
+  @Test
   void withoutAJobNothingIsRated() {
     Results open = Results.of(demo.takeoff());
 
     assertThat(open.bid()).isEmpty();
     assertThat(open.rated(demo.member("C1-B2").identity().id())).isEmpty();
-    assertThat(open.coated(demo.member("C1-B2").identity().id())).hasSize(3);
+    assertThat(open.coated(demo.member("C1-B2").identity().id()).orElseThrow().workingFloors())
+        .hasSize(3);
     assertThat(open.basis()).anyMatch(l -> l.startsWith("No job file was given"));
     assertThat(open.cautions()).doesNotContain(Listing.DEMONSTRATION);
   }

@@ -16,8 +16,6 @@ import org.coatrun.shared.model.Deck;
 import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.model.Identity;
 import org.coatrun.shared.model.Member;
-import org.coatrun.shared.model.Properties;
-import org.coatrun.shared.rules.MemberKind;
 import org.coatrun.shared.surface.FluteVoid;
 import org.coatrun.shared.surface.SectionMeasure;
 import org.coatrun.shared.surface.Standing;
@@ -28,12 +26,11 @@ import org.coatrun.shared.units.SectionFactor;
  * The members and decks of a takeoff as the bid sees them: those that count and have a face to
  * coat.
  */
-public final class Coatables {
-
-  private static final String FIRE_RATING = "FireRating";
+final class Coatables {
 
   private final Takeoff takeoff;
   private final boolean compactness;
+  private final WorkingFloors floors;
   private final RoofPlates roofs;
   private final LoadPaths loads;
   private final Map<ElementId, List<ElementId>> hosts;
@@ -43,26 +40,18 @@ public final class Coatables {
   private Coatables(Takeoff takeoff, boolean compactness) {
     this.takeoff = takeoff;
     this.compactness = compactness;
+    this.floors = new WorkingFloors(takeoff.building());
     this.roofs = RoofPlates.of(takeoff.building(), takeoff.surfaces());
     CompletableFuture<LoadPaths> paths =
         CompletableFuture.supplyAsync(() -> new LoadPaths(takeoff, roofs));
     this.hosts = PlaceFinder.hosts(takeoff);
     this.flutes = FluteBeds.of(takeoff);
     this.loads = paths.join();
-    this.places = new PlaceFinder(takeoff, loads, roofs, hosts);
+    this.places = new PlaceFinder(takeoff, floors, loads, roofs, hosts);
   }
 
   /**
-   * Members, then decks, each in the order of the takeoff; a column in as many pieces as floors it
-   * is sprayed from.
-   */
-  public static List<Coated> of(Takeoff takeoff) {
-    Coatables coatables = with(takeoff, /* compactness= */ false);
-    return coatables.all().parallelStream().flatMap(c -> coatables.pieces(c).stream()).toList();
-  }
-
-  /**
-   * The same, with what else the bid asks of the frame.
+   * The members and decks of a takeoff.
    *
    * @param compactness whether to look for compact sections, which decodes every beam once more
    */
@@ -81,14 +70,19 @@ public final class Coatables {
 
   /** What is sprayed of an element from each floor. */
   List<Coated> pieces(Coated item) {
-    Optional<Standing> standing = takeoff.surfaces().standing(item.id());
-    return item instanceof CoatedMember m && isColumn(m) && standing.isPresent()
-        ? List.copyOf(new FloorPieces(places).of(m, standing.get()))
-        : List.of(item);
+    return item instanceof CoatedMember member ? pieces(member) : List.of(item);
   }
 
-  private static boolean isColumn(CoatedMember member) {
-    return member.kind() == MemberKind.COLUMN || member.kind() == MemberKind.HOLLOW_COLUMN;
+  private List<Coated> pieces(CoatedMember member) {
+    Place place = member.place();
+    Optional<Standing> standing = takeoff.surfaces().standing(member.id());
+    var whole = new WorkingFloors.Piece(place.workingFloor(), place.top(), 1);
+    List<WorkingFloors.Piece> pieces = floors.pieces(member.kind(), standing, whole);
+    return pieces.size() == 1
+        ? List.of(member)
+        : pieces.stream()
+            .<Coated>map(p -> member.piece(place.from(p.floor()).upTo(p.top()), p.share()))
+            .toList();
   }
 
   // Side by side, since much is still to be read from the model; the order stays.
@@ -101,7 +95,8 @@ public final class Coatables {
     return Stream.concat(members, decks).toList();
   }
 
-  private static Optional<Quantities> quantities(Line line) {
+  /** What was measured of an element, where it has a face to coat. */
+  static Optional<Quantities> quantities(Line line) {
     return line.outcome().quantities().filter(q -> q.ledger().exposed().squareMetres() > 0);
   }
 
@@ -129,7 +124,7 @@ public final class Coatables {
         q.section().map(SectionMeasure::cornerFactor),
         compactness && Compact.of(member),
         Coatings.of(member).isPresent(),
-        rating(member.properties()));
+        RatingText.of(member.properties()));
   }
 
   private CoatedDeck deck(DeckLine line, Quantities q) {
@@ -142,14 +137,10 @@ public final class Coatables {
         q.ledger().exposed(),
         FluteBeds.isFlat(deck, Optional.of(q)),
         roofs.carriesConcrete(deck),
-        rating(deck.properties()));
+        RatingText.of(deck.properties()));
   }
 
   private static String label(Identity identity) {
     return identity.mark().isEmpty() ? identity.name() : identity.mark();
-  }
-
-  private static Optional<String> rating(Properties properties) {
-    return properties.text(FIRE_RATING).filter(t -> !RatingText.saysNothing(t));
   }
 }

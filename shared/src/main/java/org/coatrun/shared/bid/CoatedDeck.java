@@ -24,6 +24,8 @@ public record CoatedDeck(
     Optional<String> modelRating)
     implements Coated {
 
+  static final String WORD = "deck";
+
   public CoatedDeck {
     Objects.requireNonNull(guid);
     Objects.requireNonNull(name);
@@ -34,11 +36,11 @@ public record CoatedDeck(
 
   @Override
   public String kindWord() {
-    return "deck";
+    return WORD;
   }
 
   @Override
   public String section() {
-    return "deck";
+    return WORD;
   }
 }

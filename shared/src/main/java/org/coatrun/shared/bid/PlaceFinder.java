@@ -11,53 +11,33 @@ import org.coatrun.shared.estimate.MemberLine;
 import org.coatrun.shared.estimate.Takeoff;
 import org.coatrun.shared.frame.Connection;
 import org.coatrun.shared.frame.FramePart;
-import org.coatrun.shared.model.Element;
 import org.coatrun.shared.model.ElementId;
-import org.coatrun.shared.model.Identity;
-import org.coatrun.shared.model.Space;
-import org.coatrun.shared.model.Storey;
 import org.coatrun.shared.shape.Vec2;
 import org.coatrun.shared.shape.Vec3;
 import org.coatrun.shared.surface.Standing;
 import org.coatrun.shared.units.Length;
 
-/** Names the place of each element: working floor, height above it, room, roof. */
+/** Finds the place of each element: working floor, height above it, room, roof. */
 final class PlaceFinder {
 
-  /** A floor's top lies this near its storey's height, else it is no floor of that storey. */
-  private static final double OF_STOREY_M = 0.6;
-
-  /** Without a floor in the model a foot may be this deep under its storey. */
-  private static final double UNDER_STOREY_M = 0.3;
-
-  /** Base plates lie this deep under their floor at most (common practice). */
-  private static final double LET_IN_M = 0.75;
-
-  private record Floor(String name, double height) {}
-
   private final Takeoff takeoff;
+  private final WorkingFloors floors;
   private final LoadPaths loads;
   private final RoofPlates roofs;
-  private final Map<ElementId, String> plateStoreys = new HashMap<>();
-  private final Map<ElementId, String> rooms = new HashMap<>();
   private final Map<ElementId, List<ElementId>> hosts;
   private final Map<String, Double> lowestRoof = new HashMap<>();
 
   PlaceFinder(
-      Takeoff takeoff, LoadPaths loads, RoofPlates roofs, Map<ElementId, List<ElementId>> hosts) {
+      Takeoff takeoff,
+      WorkingFloors floors,
+      LoadPaths loads,
+      RoofPlates roofs,
+      Map<ElementId, List<ElementId>> hosts) {
     this.takeoff = takeoff;
+    this.floors = floors;
     this.loads = loads;
     this.roofs = roofs;
     this.hosts = hosts;
-    Map<ElementId, String> names = new HashMap<>();
-    takeoff.building().storeys().forEach(s -> names.put(s.id(), s.name()));
-    Stream.<Element>concat(takeoff.building().slabs().stream(), takeoff.building().decks().stream())
-        .forEach(
-            e ->
-                e.identity()
-                    .storey()
-                    .ifPresent(s -> plateStoreys.put(e.id(), names.getOrDefault(s, ""))));
-    takeoff.building().spaces().forEach(s -> rooms.put(s.id(), name(s)));
     takeoff.members().forEach(this::noteRoof);
     takeoff.decks().forEach(this::noteRoof);
   }
@@ -83,28 +63,19 @@ final class PlaceFinder {
     if (standing.isEmpty()) {
       return Place.onStorey(line.storeyName());
     }
-    Standing s = standing.get();
-    Optional<Floor> floor = floor(s);
+    WorkingFloors.Piece whole = floors.whole(line, standing);
     boolean roof = isRoof(line);
     return new Place(
         line.storeyName(),
-        floor.map(Floor::name).orElse(line.storeyName()),
-        Optional.of(inModel(s.middle())),
-        s.room().map(r -> rooms.getOrDefault(r, "")).orElse(""),
-        floor.flatMap(f -> above(s, f)),
+        whole.floor(),
+        Optional.of(inModel(standing.get().middle())),
+        floors.room(standing),
+        whole.top(),
         roof,
         supportsOnlyRoof(line),
         roof
-            ? floor.map(Floor::name).map(lowestRoof::get).map(Length::ofMetres)
+            ? floors.under(standing.get()).map(f -> lowestRoof.get(f.name())).map(Length::ofMetres)
             : Optional.empty());
-  }
-
-  /** A foot let into its floor stands on it; what lies deeper is not sprayed from there. */
-  private static Optional<Length> above(Standing s, Floor floor) {
-    double height = s.high().metres() - floor.height();
-    return height < -LET_IN_M
-        ? Optional.empty()
-        : Optional.of(Length.ofMetres(Math.max(0, height)));
   }
 
   private void noteRoof(Line line) {
@@ -114,7 +85,8 @@ final class PlaceFinder {
           .standing(line.identity().id())
           .ifPresent(
               s ->
-                  floor(s)
+                  floors
+                      .under(s)
                       .ifPresent(
                           f ->
                               lowestRoof.merge(
@@ -153,53 +125,8 @@ final class PlaceFinder {
     return line.frame().map(f -> f.part()).orElse(FramePart.OTHER);
   }
 
-  private Optional<Floor> floor(Standing s) {
-    if (s.floor().isPresent()) {
-      double height = s.floor().get().height().metres();
-      return Optional.of(new Floor(storeyAt(height, s.floor().get().plate()), height));
-    }
-    return storeyUnder(s.low().metres() + UNDER_STOREY_M)
-        .map(storey -> new Floor(storey.name(), storey.elevation().metres()));
-  }
-
-  /** The storey by which a floor is known. */
-  String storeyOf(Standing.Level floor) {
-    return storeyAt(floor.height().metres(), floor.plate());
-  }
-
-  private String storeyAt(double height, ElementId plate) {
-    Storey nearest = null;
-    for (Storey storey : takeoff.building().storeys()) {
-      double off = Math.abs(storey.elevation().metres() - height);
-      if (off <= OF_STOREY_M
-          && (nearest == null || off < Math.abs(nearest.elevation().metres() - height))) {
-        nearest = storey;
-      }
-    }
-    if (nearest != null) {
-      return nearest.name();
-    }
-    String own = plateStoreys.getOrDefault(plate, "");
-    return own.isEmpty() ? storeyUnder(height).map(Storey::name).orElse("") : own;
-  }
-
-  /** The highest storey that lies no higher; the lowest one where all lie higher. */
-  private Optional<Storey> storeyUnder(double height) {
-    List<Storey> storeys = takeoff.building().storeys();
-    Optional<Storey> under =
-        storeys.stream()
-            .filter(s -> s.elevation().metres() <= height)
-            .reduce((lower, higher) -> higher);
-    return under.or(() -> storeys.stream().findFirst());
-  }
-
   private Vec2 inModel(Vec2 middle) {
     Vec3 origin = takeoff.building().origin();
     return new Vec2(middle.x() + origin.x(), middle.y() + origin.y());
-  }
-
-  private static String name(Space space) {
-    Identity identity = space.identity();
-    return space.longName().isBlank() ? identity.name() : space.longName();
   }
 }

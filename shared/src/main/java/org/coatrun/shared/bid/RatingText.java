@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.coatrun.shared.model.Properties;
 import org.coatrun.shared.units.FireDuration;
 
 /** Reads the fire ratings that models state: {@code 2 HR}, {@code 1 1/2 hours}, {@code REI 90}. */
@@ -18,11 +19,20 @@ public final class RatingText {
   private static final Pattern CLASS =
       Pattern.compile("(?:R|E|I|REI|EI|RE|F|REI-M)[- ]?(\\d{1,3})");
   private static final Pattern PLAIN = Pattern.compile(NUMBER);
+  private static final Pattern NOTHING =
+      Pattern.compile("[-.?]*|N/?A|NONE|NULL|UNDEFINED|UNKNOWN|NOTDEFINED|NOT ?RATED|UNRATED|NR");
+
+  private static final String FIRE_RATING = "FireRating";
 
   /** A plain number up to this is hours, above it minutes: no rating is 5 minutes or 10 hours. */
   private static final double MOST_HOURS = 6;
 
   private RatingText() {}
+
+  /** The text that a model gives for an element's fire rating, where it says something. */
+  static Optional<String> of(Properties properties) {
+    return properties.text(FIRE_RATING).filter(text -> !saysNothing(text));
+  }
 
   /** The rating that a text states; empty where it cannot be read as hours or minutes. */
   public static Optional<FireDuration> read(String text) {
@@ -45,10 +55,7 @@ public final class RatingText {
 
   /** Whether a text says that no rating was meant at all. */
   public static boolean saysNothing(String text) {
-    String plain = text.trim().toUpperCase(Locale.ROOT);
-    return plain.isEmpty()
-        || plain.matches(
-            "[-.?]+|N/?A|NONE|NULL|UNDEFINED|UNKNOWN|NOTDEFINED|NOT ?RATED|UNRATED|NR");
+    return NOTHING.matcher(text.trim().toUpperCase(Locale.ROOT)).matches();
   }
 
   private static FireDuration bare(double value) {
