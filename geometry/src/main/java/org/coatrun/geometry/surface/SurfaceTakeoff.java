@@ -1,7 +1,7 @@
 package org.coatrun.geometry.surface;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Future;
@@ -124,7 +124,7 @@ public final class SurfaceTakeoff {
   }
 
   private static Map<ElementId, Extent> extents(Things.Result[] made, int measured) {
-    var extents = new HashMap<ElementId, Extent>();
+    var extents = new LinkedHashMap<ElementId, Extent>();
     for (int i = 0; i < measured; i++) {
       if (made[i] instanceof Things.Result.Made m) {
         extents.put(m.element().id(), FramePiece.extent(m.thing(), m.formed().along()));
@@ -138,13 +138,13 @@ public final class SurfaceTakeoff {
       Frame frame,
       List<Standing> standings,
       Map<ElementId, Extent> extents) {
-    var measurements = new HashMap<ElementId, Measurement>();
+    var measurements = new LinkedHashMap<ElementId, Measurement>();
     var findings = new ArrayList<Finding>();
     for (ElementTakeoff.Outcome outcome : outcomes) {
       measurements.put(outcome.measurement().id(), outcome.measurement());
       findings.addAll(outcome.findings());
     }
-    var places = new HashMap<ElementId, Standing>();
+    var places = new LinkedHashMap<ElementId, Standing>();
     standings.forEach(s -> places.put(s.id(), s));
     return new Surfaces(measurements, findings, frame, places, extents);
   }

@@ -1,6 +1,6 @@
 package org.coatrun.shared.frame;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,7 +25,7 @@ public record Frame(
   /** From one verdict for each piece of steel, in any order. */
   public static Frame of(
       List<FrameMember> members, List<Connection> connections, List<Doubled> doubles) {
-    Map<ElementId, FrameMember> byElement = new HashMap<>();
+    Map<ElementId, FrameMember> byElement = new LinkedHashMap<>();
     members.forEach(m -> byElement.put(m.id(), m));
     return new Frame(byElement, connections, doubles);
   }

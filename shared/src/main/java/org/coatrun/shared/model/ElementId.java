@@ -16,7 +16,9 @@ public record ElementId(int file, long step) implements Comparable<ElementId> {
   /** Values by element, in the order of the elements; cannot be changed. */
   public static <V> Map<ElementId, V> sorted(Map<ElementId, V> values) {
     Map<ElementId, V> sorted = new LinkedHashMap<>(values.size() * 2);
-    values.keySet().stream().sorted().forEach(id -> sorted.put(id, values.get(id)));
+    values.entrySet().stream()
+        .sorted(Map.Entry.comparingByKey())
+        .forEach(e -> sorted.put(e.getKey(), e.getValue()));
     return Collections.unmodifiableMap(sorted);
   }
 
