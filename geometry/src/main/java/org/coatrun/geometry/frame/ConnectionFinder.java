@@ -2,10 +2,11 @@ package org.coatrun.geometry.frame;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 import org.coatrun.shared.frame.Connection;
 import org.coatrun.shared.model.ElementId;
@@ -19,18 +20,15 @@ final class ConnectionFinder {
   private static final int[] ENDS = {-1, 1};
 
   private final List<FramePiece> pieces;
-  private final IntPredicate counts;
   private final PieceIndex index;
   private final FrameOptions options;
   private final List<Connection> found = new ArrayList<>();
 
   /**
-   * @param counts which pieces take part: doubled ones do not
+   * @param pieces those that take part: doubled ones do not
    */
-  ConnectionFinder(
-      List<FramePiece> pieces, IntPredicate counts, PieceIndex index, FrameOptions options) {
+  ConnectionFinder(List<FramePiece> pieces, PieceIndex index, FrameOptions options) {
     this.pieces = pieces;
-    this.counts = counts;
     this.index = index;
     this.options = options;
   }
@@ -38,9 +36,6 @@ final class ConnectionFinder {
   /** All connections, sorted by member and support. */
   List<Connection> find() {
     for (int i = 0; i < pieces.size(); i++) {
-      if (!counts.test(i)) {
-        continue;
-      }
       FramePiece piece = pieces.get(i);
       if (piece.isPlate()) {
         touching(i);
@@ -63,15 +58,17 @@ final class ConnectionFinder {
 
   /** What is joined at an end does not merely pass. */
   private void dropPassesOfTheConnected() {
-    Set<Set<ElementId>> joined = new HashSet<>();
+    Map<ElementId, Set<ElementId>> joined = new HashMap<>();
     for (Connection c : found) {
       if (c.kind() != Connection.Kind.PASSES) {
-        joined.add(Set.of(c.member(), c.support()));
+        joined.computeIfAbsent(c.member(), k -> new HashSet<>()).add(c.support());
       }
     }
     found.removeIf(
         c ->
-            c.kind() == Connection.Kind.PASSES && joined.contains(Set.of(c.member(), c.support())));
+            c.kind() == Connection.Kind.PASSES
+                && (joined.getOrDefault(c.member(), Set.of()).contains(c.support())
+                    || joined.getOrDefault(c.support(), Set.of()).contains(c.member())));
   }
 
   private void atEnd(int piece, int end) {
@@ -106,7 +103,7 @@ final class ConnectionFinder {
         gap,
         other -> {
           FramePiece b = pieces.get(other);
-          if (other != but && counts.test(other) && kind.test(b) && zone.gapTo(b.box()) <= gap) {
+          if (other != but && kind.test(b) && zone.isWithin(gap, b.box())) {
             hits.add(other);
           }
         });

@@ -32,10 +32,9 @@ public final class FrameBuilder {
     List<Doubled> doubles = new DoubleFinder(sorted).find(index);
     Set<ElementId> gone = new HashSet<>();
     doubles.forEach(d -> gone.add(d.doubled()));
-    List<Connection> connections =
-        new ConnectionFinder(sorted, i -> !gone.contains(sorted.get(i).id()), index, options)
-            .find();
     List<FramePiece> counted = sorted.stream().filter(p -> !gone.contains(p.id())).toList();
+    PieceIndex among = gone.isEmpty() ? index : new PieceIndex(counted);
+    List<Connection> connections = new ConnectionFinder(counted, among, options).find();
     List<FrameMember> members =
         new ArrayList<>(new FrameClasses(counted, new FrameGraph(counted, connections)).all());
     return Frame.of(members, connections, doubles);

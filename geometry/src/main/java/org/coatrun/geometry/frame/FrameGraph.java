@@ -2,6 +2,8 @@ package org.coatrun.geometry.frame;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,8 +12,6 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.coatrun.shared.frame.Connection;
 import org.coatrun.shared.model.ElementId;
-import org.jgrapht.Graph;
-import org.jgrapht.graph.DirectedMultigraph;
 
 /**
  * What meets what as a directed graph: an edge runs from the member that ends somewhere to the one
@@ -19,16 +19,19 @@ import org.jgrapht.graph.DirectedMultigraph;
  */
 final class FrameGraph {
 
-  private final Map<ElementId, FramePiece> pieces = new TreeMap<>();
-  private final Graph<ElementId, Connection> graph = new DirectedMultigraph<>(Connection.class);
+  private final Map<ElementId, FramePiece> pieces = new LinkedHashMap<>();
+  private final Map<ElementId, List<Connection>> out = new HashMap<>();
+  private final Map<ElementId, List<Connection>> in = new HashMap<>();
 
+  /**
+   * @param pieces sorted
+   * @param connections of these pieces, sorted by member, then support
+   */
   FrameGraph(List<FramePiece> pieces, List<Connection> connections) {
-    for (FramePiece p : pieces) {
-      this.pieces.put(p.id(), p);
-      graph.addVertex(p.id());
-    }
+    pieces.forEach(p -> this.pieces.put(p.id(), p));
     for (Connection c : connections) {
-      graph.addEdge(c.member(), c.support(), c);
+      out.computeIfAbsent(c.member(), k -> new ArrayList<>()).add(c);
+      in.computeIfAbsent(c.support(), k -> new ArrayList<>()).add(c);
     }
   }
 
@@ -38,12 +41,12 @@ final class FrameGraph {
 
   /** What the member itself meets, in order of support. */
   List<Connection> supportsOf(ElementId member) {
-    return sorted(graph.outgoingEdgesOf(member));
+    return out.getOrDefault(member, List.of());
   }
 
   /** What meets the member, in order of member. */
   List<Connection> carriedBy(ElementId support) {
-    return sorted(graph.incomingEdgesOf(support));
+    return in.getOrDefault(support, List.of());
   }
 
   /** The first connection that a piece has with a column, whichever way it runs. */
@@ -122,14 +125,5 @@ final class FrameGraph {
     Set<ElementId> group = new TreeSet<>(webs);
     supportsOf(webs.get(0)).forEach(c -> group.add(c.support()));
     group.forEach(id -> trusses.put(id, group));
-  }
-
-  private static List<Connection> sorted(Set<Connection> edges) {
-    return edges.stream()
-        .sorted(
-            Comparator.comparing(Connection::member)
-                .thenComparing(Connection::support)
-                .thenComparing(Connection::at))
-        .toList();
   }
 }

@@ -78,9 +78,13 @@ public record OrientedBox(
 
   /** Half the extent of its shadow on an axis. */
   double reach(Vec3 axis) {
-    return halfLength * Math.abs(along.dot(axis))
-        + halfWidth * Math.abs(across.dot(axis))
-        + halfHeight * Math.abs(up.dot(axis));
+    return reach(axis.x(), axis.y(), axis.z());
+  }
+
+  private double reach(double x, double y, double z) {
+    return halfLength * Math.abs(dot(along, x, y, z))
+        + halfWidth * Math.abs(dot(across, x, y, z))
+        + halfHeight * Math.abs(dot(up, x, y, z));
   }
 
   /**
@@ -88,24 +92,56 @@ public record OrientedBox(
    * meet. Never more than the true distance, and equal to it where faces face each other.
    */
   double gapTo(OrientedBox other) {
+    return gapTo(other, Double.POSITIVE_INFINITY);
+  }
+
+  /** Whether {@link #gapTo} is no more than some gap; most boxes that are apart show it early. */
+  boolean isWithin(double gap, OrientedBox other) {
+    return gapTo(other, gap) <= gap;
+  }
+
+  /** The widest gap, or the first ones that are more than enough. */
+  private double gapTo(OrientedBox other, double enough) {
     Vec3 between = other.centre.minus(centre);
     double gap = Double.NEGATIVE_INFINITY;
-    Vec3[] mine = {along, across, up};
-    Vec3[] theirs = {other.along, other.across, other.up};
     for (int i = 0; i < 3; i++) {
-      gap = Math.max(gap, gapOn(mine[i], between, other));
-      gap = Math.max(gap, gapOn(theirs[i], between, other));
+      gap = Math.max(gap, gapOn(axis(i), between, other));
+      gap = Math.max(gap, gapOn(other.axis(i), between, other));
+    }
+    for (int i = 0; i < 3 && !(gap > enough); i++) {
       for (int j = 0; j < 3; j++) {
-        Vec3 edge = mine[i].cross(theirs[j]);
-        if (edge.length() > 1e-6) {
-          gap = Math.max(gap, gapOn(edge.unit(), between, other));
-        }
+        gap = Math.max(gap, gapOnEdges(axis(i), other.axis(j), between, other));
       }
     }
     return gap;
   }
 
+  private Vec3 axis(int i) {
+    return i == 0 ? along : i == 1 ? across : up;
+  }
+
   private double gapOn(Vec3 axis, Vec3 between, OrientedBox other) {
-    return Math.abs(between.dot(axis)) - reach(axis) - other.reach(axis);
+    return gapOn(axis.x(), axis.y(), axis.z(), between, other);
+  }
+
+  /** The gap on the axis square to two edges; none where they are parallel. */
+  private double gapOnEdges(Vec3 a, Vec3 b, Vec3 between, OrientedBox other) {
+    double x = a.y() * b.z() - a.z() * b.y();
+    double y = a.z() * b.x() - a.x() * b.z();
+    double z = a.x() * b.y() - a.y() * b.x();
+    double length = Math.sqrt(x * x + y * y + z * z);
+    if (!(length > 1e-6)) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    double k = 1 / length;
+    return gapOn(k * x, k * y, k * z, between, other);
+  }
+
+  private double gapOn(double x, double y, double z, Vec3 between, OrientedBox other) {
+    return Math.abs(dot(between, x, y, z)) - reach(x, y, z) - other.reach(x, y, z);
+  }
+
+  private static double dot(Vec3 v, double x, double y, double z) {
+    return v.x() * x + v.y() * y + v.z() * z;
   }
 }

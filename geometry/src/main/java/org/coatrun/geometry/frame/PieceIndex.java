@@ -84,7 +84,20 @@ final class PieceIndex {
     }
   }
 
-  private record Cell(int x, int y, int z) {}
+  private record Cell(int x, int y, int z) {
+
+    // Written out: what Java makes for records is slow as long as code is compiled with little
+    // effort.
+    @Override
+    public boolean equals(Object o) {
+      return o instanceof Cell other && x == other.x && y == other.y && z == other.z;
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * (31 * x + y) + z;
+    }
+  }
 
   /** Numbers of cells along one axis, whole, but perhaps too large for an int or no numbers. */
   private record Span(double from, double to) {
