@@ -2,11 +2,9 @@ package org.coatrun.cli.page;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.util.HashMap;
-import java.util.List;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.coatrun.shared.estimate.Line;
 import org.coatrun.shared.estimate.Takeoff;
 import org.coatrun.shared.model.Building;
@@ -27,7 +25,7 @@ public final class FacesJson {
   private final JsonGenerator json;
   private final Takeoff takeoff;
   private final PageBodies bodies;
-  private final Map<LocalMesh, Integer> numbers = new HashMap<>();
+  private final Map<LocalMesh, Integer> numbers = new LinkedHashMap<>();
 
   private FacesJson(JsonGenerator json, Takeoff takeoff, PageBodies bodies) {
     this.json = json;
@@ -42,19 +40,22 @@ public final class FacesJson {
   }
 
   private void write() throws IOException {
-    List<Line> lines =
-        Stream.concat(takeoff.members().stream(), takeoff.decks().stream())
-            .map(line -> (Line) line)
-            .toList();
     json.writeObjectFieldStart("faces");
     Building building = takeoff.building();
     numbers("origin_m", of(building.origin()));
     json.writeArrayFieldStart("elements");
-    for (Line line : lines) {
+    for (Line line : takeoff.members()) {
+      element(line);
+    }
+    for (Line line : takeoff.decks()) {
       element(line);
     }
     json.writeEndArray();
-    looks(lines);
+    json.writeArrayFieldStart("looks");
+    for (LocalMesh mesh : numbers.keySet()) {
+      look(mesh);
+    }
+    json.writeEndArray();
     json.writeEndObject();
   }
 
@@ -82,21 +83,6 @@ public final class FacesJson {
 
   private int number(LocalMesh mesh) {
     return numbers.computeIfAbsent(mesh, m -> numbers.size());
-  }
-
-  private void looks(List<Line> lines) throws IOException {
-    json.writeArrayFieldStart("looks");
-    int next = 0;
-    for (Line line : lines) {
-      for (LocalMesh mesh :
-          bodies.of(line.identity().id()).map(PageBody::meshes).orElse(List.of())) {
-        if (numbers.getOrDefault(mesh, -1) == next) {
-          look(mesh);
-          next++;
-        }
-      }
-    }
-    json.writeEndArray();
   }
 
   private void look(LocalMesh mesh) throws IOException {

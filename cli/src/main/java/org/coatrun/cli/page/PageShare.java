@@ -39,8 +39,13 @@ final class PageShare {
     findings = worst(takeoff.findings(), limits.findings());
     lines.forEach(l -> shown.add(l.identity().id()));
     around.forEach(e -> shown.add(e.id()));
-    List<PageBody> drawn = shown.stream().sorted().flatMap(id -> bodies.of(id).stream()).toList();
+    List<PageBody> drawn = shown().flatMap(id -> bodies.of(id).stream()).toList();
     shapes = new PlainShapes(drawn, limits.triangles());
+  }
+
+  /** What has a row of its own, in the order of the elements. */
+  Stream<ElementId> shown() {
+    return shown.stream().sorted();
   }
 
   /** Whether an element has a row of its own. */

@@ -1,13 +1,11 @@
 package org.coatrun.cli.page;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.coatrun.cli.report.Cautions;
 import org.coatrun.cli.report.Results;
 import org.coatrun.shared.estimate.Takeoff;
@@ -69,24 +67,20 @@ public final class TakeoffPage {
 
   /** Bodies in the order of their elements, then signs for steel without one. */
   private GeometryBlock geometry() {
-    Building building = takeoff.building();
-    List<Element> steel =
-        Stream.<Collection<? extends Element>>of(building.members(), building.decks())
-            .<Element>flatMap(Collection::stream)
-            .toList();
     GeometryBlock block = new GeometryBlock();
-    Stream.<Collection<? extends Element>>of(steel, building.slabs(), building.walls())
-        .<Element>flatMap(Collection::stream)
-        .map(Element::id)
-        .distinct()
-        .sorted()
-        .forEach(id -> rows.of(id).ifPresent(n -> share.body(id).ifPresent(b -> block.add(n, b))));
-    for (Element e : steel) {
-      if (share.body(e.id()).isEmpty()) {
-        rows.of(e.id()).ifPresent(n -> block.add(n, Markers.at(e)));
-      }
-    }
+    share
+        .shown()
+        .forEach(id -> share.body(id).ifPresent(b -> rows.of(id).ifPresent(n -> block.add(n, b))));
+    Building building = takeoff.building();
+    building.members().forEach(e -> mark(e, block));
+    building.decks().forEach(e -> mark(e, block));
     return block;
+  }
+
+  private void mark(Element steel, GeometryBlock block) {
+    rows.of(steel.id())
+        .filter(n -> share.body(steel.id()).isEmpty())
+        .ifPresent(n -> block.add(n, Markers.at(steel)));
   }
 
   private PageContent content(String units, Map<String, Object> line) {

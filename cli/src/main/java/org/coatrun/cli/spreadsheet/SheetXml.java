@@ -69,8 +69,7 @@ final class SheetXml {
   }
 
   private void view(boolean first) throws IOException {
-    out.put(
-        "<sheetViews><sheetView workbookViewId=\"0\"" + (first ? " tabSelected=\"1\">" : ">"));
+    out.put("<sheetViews><sheetView workbookViewId=\"0\"" + (first ? " tabSelected=\"1\">" : ">"));
     if (sheet.header() > 0) {
       out.put(
           "<pane ySplit=\"%d\" topLeftCell=\"A%d\" activePane=\"bottomLeft\" state=\"frozen\"/>"
