@@ -58,6 +58,7 @@ public final class SurfaceTakeoff {
         kernel -> i -> made[i] = things.of(all.get(i), subjects.openingsOf(all.get(i)), kernel));
     Future<Frame> frame = crew.begin(() -> frame(made));
     Future<List<Standing>> standings = crew.begin(() -> Places.of(building, made));
+    Future<Map<ElementId, Extent>> extents = crew.begin(() -> extents(made, total));
     Neighbours neighbours =
         new Neighbours(bodies(made), 4 * options.exposure().contactGap().metres());
     var takeoff = new ElementTakeoff(building, options);
@@ -77,7 +78,8 @@ public final class SurfaceTakeoff {
               covering(made, total, sink);
               standing(subjects, things, crew, sink);
             });
-    return gathered(outcomes, Crew.result(frame), Crew.result(standings), extents(made, total));
+    return gathered(
+        outcomes, Crew.result(frame), Crew.result(standings), Crew.result(extents));
   }
 
   private static List<Thing> bodies(Things.Result[] made) {
