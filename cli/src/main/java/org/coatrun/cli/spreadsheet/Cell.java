@@ -9,7 +9,9 @@ public sealed interface Cell {
   Style style();
 
   /** Nothing, but a style. */
-  record Blank(Style style) implements Cell {}
+  record Blank(Style style) implements Cell {
+    private static final Blank PLAIN = new Blank(Style.PLAIN);
+  }
 
   /** Text, which never becomes a formula whatever it looks like. */
   record Text(String text, Style style) implements Cell {
@@ -39,7 +41,7 @@ public sealed interface Cell {
 
   /** An empty cell. */
   static Cell blank() {
-    return new Blank(Style.PLAIN);
+    return Blank.PLAIN;
   }
 
   static Cell text(String text) {

@@ -2,9 +2,9 @@ package org.coatrun.cli.spreadsheet;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.coatrun.cli.output.PlainNumber;
@@ -53,11 +53,7 @@ final class SheetXml {
     view(first);
     columns();
     out.put("<sheetData>");
-    try (Stream<List<Cell>> rows = sheet.rows().stream()) {
-      for (Iterator<List<Cell>> each = rows.iterator(); each.hasNext(); ) {
-        row(each.next());
-      }
-    }
+    rows();
     out.put("</sheetData>");
     if (sheet.filtered() && row > sheet.header()) {
       String to = Sheet.cell(row, Math.max(1, widest));
@@ -89,6 +85,22 @@ final class SheetXml {
               .formatted(i + 1, i + 1, sheet.widths().get(i)));
     }
     out.put("</cols>");
+  }
+
+  /** Row by row as they come: an iterator over streams joined together would hold all of them. */
+  private void rows() throws IOException {
+    try (Stream<List<Cell>> rows = sheet.rows().stream()) {
+      rows.forEach(
+          cells -> {
+            try {
+              row(cells);
+            } catch (IOException e) {
+              throw new UncheckedIOException(e);
+            }
+          });
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
   }
 
   private void row(List<Cell> cells) throws IOException {
