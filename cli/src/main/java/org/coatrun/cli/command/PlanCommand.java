@@ -1,5 +1,6 @@
 package org.coatrun.cli.command;
 
+import java.io.PrintWriter;
 import java.util.Optional;
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.ExitCode;
@@ -39,12 +40,17 @@ final class PlanCommand extends Subcommand {
       LineRun run = LineRun.of(TakeoffRun.of(models, folder, true, err()), err());
       run.takeoff().write(to, Optional.of(run.line()));
       LineFiles.write(to, run.line(), run.takeoff().units());
+      String screen = text(out -> print(out, run));
       to.publish();
-      LineScreen.print(out(), run.line(), run.takeoff().units());
-      out().println();
-      TakeoffScreen.print(out(), run.takeoff().results(), run.takeoff().units());
+      out().print(screen);
       results.say(out());
       return strict.after(run.takeoff(), err());
     }
+  }
+
+  private static void print(PrintWriter out, LineRun run) {
+    LineScreen.print(out, run.line(), run.takeoff().units());
+    out.println();
+    TakeoffScreen.print(out, run.takeoff().results(), run.takeoff().units());
   }
 }

@@ -1,7 +1,9 @@
 package org.coatrun.cli.command;
 
 import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.ExitCode;
 import picocli.CommandLine.Model.CommandSpec;
@@ -33,6 +35,13 @@ abstract class Subcommand implements Callable<Integer> {
     out().flush();
     err().flush();
     return exitCode.code();
+  }
+
+  /** What a screen will say, put together while files are still written. */
+  static String text(Consumer<PrintWriter> screen) {
+    StringWriter text = new StringWriter();
+    screen.accept(new PrintWriter(text));
+    return text.toString();
   }
 
   final PrintWriter out() {

@@ -38,8 +38,9 @@ final class TakeoffCommand extends Subcommand {
     try (OutputFolder folder = results.open()) {
       TakeoffRun run = TakeoffRun.of(models, job, true, err());
       run.write(folder);
+      String screen = text(out -> TakeoffScreen.print(out, run.results(), run.units()));
       folder.publish();
-      TakeoffScreen.print(out(), run.results(), run.units());
+      out().print(screen);
       results.say(out());
       return strict.after(run, err());
     }
