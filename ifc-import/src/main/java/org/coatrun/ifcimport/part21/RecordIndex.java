@@ -129,19 +129,18 @@ final class RecordIndex {
     return FirstText.of(bytes, length, plainHead(bytes, length));
   }
 
-  /** A record as it stands; empty where it is a complex instance or long. */
-  Optional<byte[]> written(int number, ByteSource source) {
+  /** Copies a record as it stands; -1 where it is a complex instance or longer than the array. */
+  int written(int number, ByteSource source, byte[] into) {
     int c = chunkOf(number);
     Chunk chunk = chunks[c];
     int inside = number - firsts[c];
     long from = chunk.position(inside);
     long length = (inside + 1 < chunk.count ? chunk.position(inside + 1) : chunk.next()) - from;
-    if (length > LONG_RECORD || chunk.names[inside] <= NameTable.COMPLEX) {
-      return Optional.empty();
+    if (length > into.length || chunk.names[inside] <= NameTable.COMPLEX) {
+      return -1;
     }
-    byte[] bytes = new byte[(int) length];
-    source.read(from, bytes, 0, bytes.length);
-    return Optional.of(bytes);
+    source.read(from, into, 0, (int) length);
+    return (int) length;
   }
 
   /** Decodes a record. */

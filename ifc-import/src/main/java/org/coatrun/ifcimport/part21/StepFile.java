@@ -85,12 +85,15 @@ public final class StepFile implements AutoCloseable {
   }
 
   /**
-   * A record as it stands in the file, from its number to its semicolon, perhaps with blanks
-   * behind; empty where there is none, and where it is a complex instance or long.
+   * Copies a record as it stands in the file, from its number to its semicolon, perhaps with blanks
+   * behind.
+   *
+   * @return its length; -1 where there is none, and where it is a complex instance or longer than
+   *     the array
    */
-  public Optional<byte[]> written(long id) {
+  public int written(long id, byte[] into) {
     int number = opened.index().find(id);
-    return number < 0 ? Optional.empty() : opened.index().written(number, opened.source());
+    return number < 0 ? -1 : opened.index().written(number, opened.source(), into);
   }
 
   /** Whether there is a record with an id. */

@@ -1,6 +1,7 @@
 package org.coatrun.ifcimport.shape;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -14,6 +15,7 @@ final class Fingerprints {
 
   private static final int MOST_RECORDS = 100_000;
   private static final int DEEPEST = 64;
+  private static final int LONGEST = 1 << 16;
   private static final byte[] MAP = "IFCREPRESENTATIONMAP(".getBytes(StandardCharsets.US_ASCII);
 
   /** A print of 128 bits: among a million bodies no two unlike ones share one by chance. */
@@ -24,136 +26,203 @@ final class Fingerprints {
   /** Those of shapes that many elements share. */
   private final Map<Long, Print> maps = new ConcurrentHashMap<>();
 
+  private final ThreadLocal<Walk> walks = ThreadLocal.withInitial(Walk::new);
+
   Fingerprints(IfcModel model) {
     this.model = model;
   }
 
   /** The print of items in their order; empty where some record cannot be told by its writing. */
   Optional<Print> of(long[] items) {
-    Walk walk = new Walk(MOST_RECORDS, 0);
-    for (long item : items) {
-      if (!walk.record(item)) {
-        return Optional.empty();
-      }
-    }
-    return Optional.of(walk.print());
+    return walks.get().print(items);
   }
 
-  /** Goes through records, each before what it refers to. */
+  /**
+   * Goes through records. The print of each is of its writing, its references without their
+   * numbers, and of the prints of what it refers to: so a record that is met again soon need not be
+   * read again.
+   */
   private final class Walk {
 
+    private static final int KEPT = 1024;
+    private static final long FIRST = 0xcbf29ce484222325L;
+    private static final long SECOND = 0x9e3779b97f4a7c15L;
+
+    private final byte[] written = new byte[LONGEST];
+
+    /** Records still to be met, of those that are being gone through. */
+    private long[] ahead = new long[64];
+
+    private int aheadCount;
     private int left;
     private int depth;
-    private long first = 0xcbf29ce484222325L;
-    private long second = 0x9e3779b97f4a7c15L;
 
-    private Walk(int left, int depth) {
-      this.left = left;
-      this.depth = depth;
+    /** The print of the record gone through last. */
+    private long first;
+
+    private long second;
+
+    /** Prints of records met lately, each in the place that its number gives. */
+    private final long[] recent = new long[KEPT];
+
+    private final long[] recentFirst = new long[KEPT];
+    private final long[] recentSecond = new long[KEPT];
+
+    private Walk() {
+      Arrays.fill(recent, -1);
     }
 
-    private Print print() {
-      return new Print(first, second);
+    private Optional<Print> print(long[] items) {
+      left = MOST_RECORDS;
+      depth = 0;
+      aheadCount = 0;
+      first = FIRST;
+      second = SECOND;
+      for (long item : items) {
+        meet(item);
+      }
+      return withAll(0) ? Optional.of(new Print(first, second)) : Optional.empty();
+    }
+
+    private void meet(long id) {
+      if (aheadCount == ahead.length) {
+        ahead = Arrays.copyOf(ahead, 2 * aheadCount);
+      }
+      ahead[aheadCount++] = id;
+    }
+
+    /** Adds the prints of the records ahead from a place on; false where one has none. */
+    private boolean withAll(int from) {
+      long a = first;
+      long b = second;
+      int to = aheadCount;
+      for (int i = from; i < to; i++) {
+        if (!record(ahead[i])) {
+          return false;
+        }
+        a = withFirst(a, first);
+        b = withSecond(b, second);
+      }
+      aheadCount = from;
+      first = a;
+      second = b;
+      return true;
     }
 
     private boolean record(long id) {
-      left--;
-      if (left < 0 || depth > DEEPEST) {
+      int place = (int) (id & (KEPT - 1));
+      if (recent[place] == id) {
+        first = recentFirst[place];
+        second = recentSecond[place];
+        return true;
+      }
+      if (!read(id)) {
         return false;
       }
-      Optional<byte[]> written = model.file().written(id);
-      if (written.isEmpty()) {
+      recent[place] = id;
+      recentFirst[place] = first;
+      recentSecond[place] = second;
+      return true;
+    }
+
+    private boolean read(long id) {
+      left--;
+      int length = model.file().written(id, written);
+      if (left < 0 || depth > DEEPEST || length < 0) {
         return false;
       }
       int from = 1;
-      while (from < written.get().length && written.get()[from] != '=') {
+      while (from < length && written[from] != '=') {
         from++;
       }
-      return isMap(written.get(), from + 1)
-          ? map(id, written.get(), from)
-          : parameters(written.get(), from);
+      return isMap(from + 1, length) ? map(id, from, length) : all(from, length);
     }
 
-    private boolean map(long id, byte[] written, int from) {
+    private boolean map(long id, int from, int length) {
       Print known = maps.get(id);
       if (known != null) {
-        put(known);
+        first = known.first();
+        second = known.second();
         return true;
       }
-      Walk own = new Walk(left, depth);
-      if (!own.parameters(written, from)) {
+      if (!all(from, length)) {
         return false;
       }
-      left = own.left;
-      maps.put(id, own.print());
-      put(own.print());
+      maps.put(id, new Print(first, second));
       return true;
     }
 
-    // Millions of bytes pass: the two sums are kept out of the object while they do.
-    private boolean parameters(byte[] written, int from) {
+    private boolean isMap(int from, int length) {
+      return from + MAP.length <= length
+          && Arrays.equals(written, from, from + MAP.length, MAP, 0, MAP.length);
+    }
+
+    /** The record as written, then what it refers to. */
+    private boolean all(int from, int length) {
+      int before = aheadCount;
+      if (!parameters(from, length)) {
+        return false;
+      }
       depth++;
+      boolean complete = withAll(before);
+      depth--;
+      return complete;
+    }
+
+    // Millions of bytes pass: they are taken eight at a time, and the two sums are kept out of the
+    // object while they are.
+    private boolean parameters(int from, int length) {
+      byte[] bytes = written;
       boolean text = false;
+      long a = FIRST;
+      long b = SECOND;
+      long eight = 0;
+      int count = 0;
       int i = from;
-      long a = first;
-      long b = second;
-      while (i < written.length) {
-        byte c = written[i++];
+      while (i < length) {
+        byte c = bytes[i++];
         if (c == '\'') {
           text = !text;
         }
-        if (text || (c > ' ' && c != '#' && c != '/')) {
-          a = withFirst(a, c);
-          b = withSecond(b, c);
-        } else if (c == '/') {
-          return false; // a comment
-        } else if (c == '#') {
-          long id = 0;
-          while (i < written.length && written[i] >= '0' && written[i] <= '9') {
-            id = 10 * id + written[i++] - '0';
+        if (!text) {
+          if (c == '/') {
+            return false; // a comment
           }
-          first = a;
-          second = b;
-          if (!record(id)) {
-            return false;
+          if (c <= ' ') {
+            continue;
           }
-          a = first;
-          b = second;
+          if (c == '#') {
+            i = reference(i, length);
+          }
+        }
+        eight = eight << Byte.SIZE | (c & 0xff);
+        if ((++count & 7) == 0) {
+          a = withFirst(a, eight);
+          b = withSecond(b, eight);
         }
       }
-      first = a;
-      second = b;
-      depth--;
+      first = withFirst(withFirst(a, eight), count);
+      second = withSecond(withSecond(b, eight), count);
       return true;
     }
 
-    private void put(byte c) {
-      first = withFirst(first, c);
-      second = withSecond(second, c);
-    }
-
-    private static long withFirst(long sum, byte c) {
-      return (sum ^ c) * 0x100000001b3L;
-    }
-
-    private static long withSecond(long sum, byte c) {
-      return Long.rotateLeft((sum ^ c) * 0x9e3779b97f4a7c15L, 29);
-    }
-
-    private void put(Print print) {
-      for (int shift = 0; shift < Long.SIZE; shift += Byte.SIZE) {
-        put((byte) (print.first() >> shift));
-        put((byte) (print.second() >> shift));
+    /** Meets the record whose number stands at a place; gives the place behind it. */
+    private int reference(int from, int length) {
+      int i = from;
+      long id = 0;
+      while (i < length && written[i] >= '0' && written[i] <= '9') {
+        id = 10 * id + written[i++] - '0';
       }
+      meet(id);
+      return i;
     }
-  }
 
-  private static boolean isMap(byte[] written, int from) {
-    for (int i = 0; i < MAP.length; i++) {
-      if (from + i >= written.length || written[from + i] != MAP[i]) {
-        return false;
-      }
+    private static long withFirst(long sum, long word) {
+      return Long.rotateLeft((sum ^ word) * 0xff51afd7ed558ccdL, 31);
     }
-    return true;
+
+    private static long withSecond(long sum, long word) {
+      return Long.rotateLeft((sum ^ word) * 0x9e3779b97f4a7c15L, 29);
+    }
   }
 }
