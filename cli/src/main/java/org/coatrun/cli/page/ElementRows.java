@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.coatrun.cli.report.Results;
 import org.coatrun.cli.report.Words;
 import org.coatrun.shared.estimate.Line;
@@ -32,7 +33,7 @@ final class ElementRows {
   private final Map<ElementId, Integer> numbers = new HashMap<>();
   private final Map<ElementId, Integer> levels = new HashMap<>();
   private final Map<ElementId, Storey> storeys = new HashMap<>();
-  private final List<Map<String, Object>> rows = new ArrayList<>();
+  private final List<Supplier<Map<String, Object>>> rows = new ArrayList<>();
   private final RestRows rest;
 
   /**
@@ -52,15 +53,15 @@ final class ElementRows {
     takeoff.decks().forEach(l -> number(l.identity().id(), share));
     List<Slab> slabs = building.slabs().stream().filter(e -> number(e.id(), share)).toList();
     List<Wall> walls = building.walls().stream().filter(e -> number(e.id(), share)).toList();
-    takeoff.members().forEach(l -> add(l, member(l)));
-    takeoff.decks().forEach(l -> add(l, line(l, "deck")));
-    slabs.forEach(e -> rows.add(around(e, "slab")));
-    walls.forEach(e -> rows.add(around(e, "wall")));
+    takeoff.members().forEach(l -> add(l, () -> member(l)));
+    takeoff.decks().forEach(l -> add(l, () -> line(l, "deck")));
+    slabs.forEach(e -> rows.add(() -> around(e, "slab")));
+    walls.forEach(e -> rows.add(() -> around(e, "wall")));
   }
 
-  /** A row for each element, in the order of their numbers. */
-  List<Map<String, Object>> rows() {
-    return rows;
+  /** A row for each element, in the order of their numbers; each is made when its turn comes. */
+  Iterable<Map<String, Object>> rows() {
+    return () -> rows.stream().map(Supplier::get).iterator();
   }
 
   /** Sums of the members and decks without a row. */
@@ -79,15 +80,19 @@ final class ElementRows {
   }
 
   /** Of what has no row of its own nothing is told but what is summed. */
-  private void add(Line line, Map<String, Object> row) {
+  private void add(Line line, Supplier<Map<String, Object>> summed) {
     if (numbers.containsKey(line.identity().id())) {
-      identify(row, line.identity());
-      row.put("reason", line.outcome().reason());
-      line.outcome().quantities().ifPresent(q -> faces(row, q));
-      rows.add(row);
+      rows.add(() -> whole(line, summed.get()));
     } else {
-      rest.add(row);
+      rest.add(summed.get());
     }
+  }
+
+  private Map<String, Object> whole(Line line, Map<String, Object> row) {
+    identify(row, line.identity());
+    row.put("reason", line.outcome().reason());
+    line.outcome().quantities().ifPresent(q -> faces(row, q));
+    return row;
   }
 
   private Map<String, Object> around(Element element, String kind) {

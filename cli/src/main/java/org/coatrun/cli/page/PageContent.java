@@ -10,8 +10,9 @@ import java.util.Map;
  * @param units {@code us} or {@code si}: what the page opens in
  * @param storeys names from the lowest up
  * @param columns what is known of elements, in the order it is shown
- * @param elements a value for each column key; also {@code kind} (member, deck, slab, wall), {@code
- *     level} (storey index or absent), {@code covers}, {@code reasons}
+ * @param elements rows asked for once, one by one: a value for each column key; also {@code kind}
+ *     (member, deck, slab, wall), {@code level} (storey index or absent), {@code covers}, {@code
+ *     reasons}
  * @param findings rows with code, severity, sentence, remedy and the element's index where there is
  *     one
  * @param line the material line with its floors and choices, or empty
@@ -27,7 +28,7 @@ public record PageContent(
     String units,
     List<String> storeys,
     List<PageColumn> columns,
-    List<Map<String, Object>> elements,
+    Iterable<Map<String, Object>> elements,
     List<PageColumn> findingColumns,
     List<Map<String, Object>> findings,
     Map<String, Object> line,
@@ -39,7 +40,6 @@ public record PageContent(
   public PageContent {
     storeys = List.copyOf(storeys);
     columns = List.copyOf(columns);
-    elements = List.copyOf(elements);
     findingColumns = List.copyOf(findingColumns);
     findings = List.copyOf(findings);
     basis = List.copyOf(basis);

@@ -93,7 +93,7 @@ final class PageJson {
       json.writeString(text);
     } else if (value instanceof double[] numbers) {
       json.writeArray(numbers, 0, numbers.length);
-    } else if (value instanceof List<?> list) {
+    } else if (value instanceof Iterable<?> list) {
       json.writeStartArray();
       for (Object item : list) {
         value(item);
