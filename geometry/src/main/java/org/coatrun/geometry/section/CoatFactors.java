@@ -52,7 +52,7 @@ public final class CoatFactors {
     Frame frame = new Frame(trace.pieces().get(0));
     return new Trace(
         trace.pieces().stream()
-            .map(p -> new Trace.Piece(frame.of(p.from()), frame.of(p.to()), p.stretch()))
+            .map(p -> Trace.Piece.of(frame.of(p.from()), frame.of(p.to()), p.stretch()))
             .filter(p -> p.length() > 0)
             .toList());
   }

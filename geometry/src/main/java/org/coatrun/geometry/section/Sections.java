@@ -7,11 +7,9 @@ import org.coatrun.geometry.exposure.Axis;
 import org.coatrun.geometry.exposure.Exposure;
 import org.coatrun.geometry.profile.SectionOutline;
 import org.coatrun.geometry.solid.Kernel;
-import org.coatrun.geometry.solid.Plane;
 import org.coatrun.shared.surface.SectionMeasure;
 import org.coatrun.shared.units.Area;
 import org.coatrun.shared.units.Length;
-import org.locationtech.jts.geom.Geometry;
 
 /**
  * The section of a member from its exposed surface.
@@ -47,11 +45,12 @@ public final class Sections {
     }
     BoxSides box = BoxSides.of(exposure, axis.get());
     double share = Math.min(1, heated / contour);
-    double corner = cornerFactor(exposure, axis.get(), share, coats, kernel);
+    Traces traces = new Traces(exposure, axis.get());
+    double corner = cornerFactor(exposure, axis.get(), traces, share, coats, kernel);
     if (run.isPresent()) {
       return Optional.of(drawn(run.get(), share, box, corner));
     }
-    Stations stations = Stations.of(exposure, axis.get(), kernel);
+    Stations stations = Stations.of(exposure, axis.get(), traces, kernel);
     boolean varies = axis.get().length() > box.whole() && stations.varies();
     return sliced(stations, varies, contour, share, box, corner);
   }
@@ -84,24 +83,22 @@ public final class Sections {
 
   /** Of the coat where the exposed share of the contour is nearest to the member's. */
   private static double cornerFactor(
-      Exposure exposure, Axis axis, double share, CoatFactors coats, Kernel kernel) {
+      Exposure exposure, Axis axis, Traces traces, double share, CoatFactors coats, Kernel kernel) {
     double station = 0;
+    Trace nearest = null;
     double least = Double.POSITIVE_INFINITY;
     for (double s : Stations.PLACES) {
-      Plane across = axis.at(axis.low() + s * axis.length());
-      double open = Trace.exposed(exposure, across).length();
-      double apart = Math.abs(open / Trace.whole(exposure, across).length() - share);
+      Traces.Cut cut = traces.at(s);
+      double apart = Math.abs(cut.share() - share);
       if (apart < least - SAME) {
         least = apart;
         station = s;
+        nearest = cut.exposed();
       }
     }
-    if (station == 0) {
-      return 0;
-    }
-    Trace trace = Trace.exposed(exposure, axis.at(axis.low() + station * axis.length()));
-    Geometry steel = Stations.slice(exposure, axis, station, kernel);
-    return coats.of(trace, steel, REFERENCE.metres());
+    return nearest == null
+        ? 0
+        : coats.of(nearest, Stations.slice(exposure, axis, station, kernel), REFERENCE.metres());
   }
 
   private static SectionOutline worst(Run run) {

@@ -26,12 +26,12 @@ final class Stations {
     this.worst = secondWorst();
   }
 
-  static Stations of(Exposure exposure, Axis axis, Kernel kernel) {
+  static Stations of(Exposure exposure, Axis axis, Traces traces, Kernel kernel) {
     double[] areas = new double[PLACES.length];
     double[] contours = new double[PLACES.length];
     for (int i = 0; i < areas.length; i++) {
       areas[i] = slice(exposure, axis, PLACES[i], kernel).getArea();
-      contours[i] = Trace.whole(exposure, axis.at(axis.low() + PLACES[i] * axis.length())).length();
+      contours[i] = traces.at(PLACES[i]).whole().length();
     }
     return new Stations(areas, contours);
   }

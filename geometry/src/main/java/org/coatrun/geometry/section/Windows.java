@@ -1,6 +1,5 @@
 package org.coatrun.geometry.section;
 
-import java.util.Arrays;
 import org.coatrun.geometry.exposure.Axis;
 import org.coatrun.geometry.exposure.CoveredPatch;
 import org.coatrun.geometry.exposure.Exposure;
@@ -22,6 +21,12 @@ final class Windows {
 
   final double[] outline;
   final double[] heated;
+
+  /** A ring as u, v and height of each corner, what of it is above a window's foot, and in it. */
+  private double[] ring = {};
+
+  private double[] above = {};
+  private double[] between = {};
 
   private Windows(int n) {
     outline = new double[n];
@@ -56,7 +61,7 @@ final class Windows {
   }
 
   /** Area of a region between two coordinates along the axis. */
-  private static double within(Geometry g, Plane plane, Vec3 d, double low, double size) {
+  private double within(Geometry g, Plane plane, Vec3 d, double low, double size) {
     double au = d.x() * plane.ux() + d.y() * plane.uy() + d.z() * plane.uz();
     double av = d.x() * plane.vx() + d.y() * plane.vy() + d.z() * plane.vz();
     double c =
@@ -73,28 +78,33 @@ final class Windows {
     return sum;
   }
 
-  private static double ring(CoordinateSequence s, double au, double av, double c, double size) {
+  private double ring(CoordinateSequence s, double au, double av, double c, double size) {
     int n = s.size() - 1;
-    double[] in = new double[3 * n];
-    for (int i = 0; i < n; i++) {
-      in[3 * i] = s.getX(i);
-      in[3 * i + 1] = s.getY(i);
-      in[3 * i + 2] = au * s.getX(i) + av * s.getY(i) + c;
+    if (ring.length < 3 * n) {
+      ring = new double[3 * n];
+      above = new double[2 * ring.length];
+      between = new double[2 * above.length];
     }
-    return area(clipped(clipped(in, 0, 1), size, -1));
+    for (int i = 0; i < n; i++) {
+      ring[3 * i] = s.getX(i);
+      ring[3 * i + 1] = s.getY(i);
+      ring[3 * i + 2] = au * s.getX(i) + av * s.getY(i) + c;
+    }
+    int m = clipped(ring, 3 * n, 0, 1, above);
+    return area(between, clipped(above, m, size, -1, between));
   }
 
-  /** The part where (h - at) · sign is not negative. */
-  private static double[] clipped(double[] in, double at, int sign) {
-    double[] out = new double[2 * in.length];
+  /** The part where (h - at) · sign is not negative; gives how many numbers it takes. */
+  private static int clipped(double[] in, int n, double at, int sign, double[] out) {
     int m = 0;
-    int n = in.length;
     for (int i = 0; i < n; i += 3) {
       int j = i + 3 == n ? 0 : i + 3;
       double a = sign * (in[i + 2] - at);
       double b = sign * (in[j + 2] - at);
       if (a >= 0) {
-        System.arraycopy(in, i, out, m, 3);
+        out[m] = in[i];
+        out[m + 1] = in[i + 1];
+        out[m + 2] = in[i + 2];
         m += 3;
       }
       if ((a < 0 && b > 0) || (a > 0 && b < 0)) {
@@ -105,12 +115,12 @@ final class Windows {
         m += 3;
       }
     }
-    return Arrays.copyOf(out, m);
+    return m;
   }
 
-  private static double area(double[] r) {
+  private static double area(double[] r, int n) {
     double sum = 0;
-    for (int i = 3; i + 3 < r.length; i += 3) {
+    for (int i = 3; i + 3 < n; i += 3) {
       sum += (r[i] - r[0]) * (r[i + 4] - r[1]) - (r[i + 3] - r[0]) * (r[i + 1] - r[1]);
     }
     return Math.abs(0.5 * sum);

@@ -78,8 +78,7 @@ public final class SurfaceTakeoff {
               covering(made, total, sink);
               standing(subjects, things, crew, sink);
             });
-    return gathered(
-        outcomes, Crew.result(frame), Crew.result(standings), Crew.result(extents));
+    return gathered(outcomes, Crew.result(frame), Crew.result(standings), Crew.result(extents));
   }
 
   private static List<Thing> bodies(Things.Result[] made) {
