@@ -2,18 +2,29 @@ package org.coatrun.ifcimport.shape;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import org.coatrun.ifcimport.entity.Entity;
 import org.coatrun.shared.shape.Transform2;
 import org.coatrun.shared.shape.Transform3;
 import org.coatrun.shared.shape.Vec2;
 import org.coatrun.shared.shape.Vec3;
 
-/** Points, directions, axis placements and transformation operators; lengths become metres. */
+/**
+ * Points, directions, axis placements and transformation operators of one file; lengths become
+ * metres. Safe for several threads.
+ */
 final class Axes {
 
   private static final double ALONG = 1e-9;
+  private static final int KEPT = 64;
 
   private final double length;
+
+  /** The directions that axes were given by last: most things are turned by the same few. */
+  private final AtomicReferenceArray<Known> recent = new AtomicReferenceArray<>(KEPT);
+
+  private record Known(long id, Vec3 unit) {}
 
   /** With the metres in one unit of length. */
   Axes(double length) {
@@ -52,8 +63,18 @@ final class Axes {
     return unit;
   }
 
-  private static Optional<Vec3> given(Entity of, String attribute) {
-    return of.ref(attribute).map(Axes::direction);
+  private Optional<Vec3> given(Entity of, String attribute) {
+    OptionalLong id = of.refId(attribute);
+    if (id.isEmpty()) {
+      return Optional.empty();
+    }
+    int slot = (int) (id.getAsLong() & (KEPT - 1));
+    Known last = recent.get(slot);
+    if (last == null || last.id != id.getAsLong()) {
+      last = new Known(id.getAsLong(), direction(of.need(attribute)));
+      recent.set(slot, last);
+    }
+    return Optional.of(last.unit);
   }
 
   /** A frame from an axis placement in space or in a plane. */
