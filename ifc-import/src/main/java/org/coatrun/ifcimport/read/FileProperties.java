@@ -39,12 +39,9 @@ final class FileProperties implements Properties {
     this.ofType = ofType;
   }
 
-  private LongStream own() {
-    return LongStream.of(file.relations().propertiesOf.all(element));
-  }
-
   private LongStream sets() {
-    return LongStream.concat(own(), LongStream.of(ofType));
+    return LongStream.concat(
+        LongStream.of(file.relations().propertiesOf.all(element)), LongStream.of(ofType));
   }
 
   @Override
@@ -55,16 +52,33 @@ final class FileProperties implements Properties {
   /** Each set is decoded once for all names, and none once all are found. */
   @Override
   public Map<String, String> texts(List<String> names) {
-    List<String> borne = names.stream().filter(file.propertyNames()::has).toList();
-    Map<String, String> found = new HashMap<>();
-    if (names.stream().noneMatch(file.propertyNames()::has)) {
-      return found;
+    List<String> borne = borne(names);
+    if (borne.isEmpty()) {
+      return Map.of();
     }
-    sets()
-        .takeWhile(set -> found.size() < borne.size())
-        .filter(set -> file.model().isA(set, "IfcPropertySet"))
-        .forEach(set -> textsIn(set, borne, found));
+    Map<String, String> found = new HashMap<>();
+    textsIn(file.relations().propertiesOf.all(element), borne, found);
+    textsIn(ofType, borne, found);
     return found;
+  }
+
+  /** Those of some names that any property of the file bears. */
+  private List<String> borne(List<String> names) {
+    List<String> borne = new ArrayList<>();
+    for (String name : names) {
+      if (file.propertyNames().has(name)) {
+        borne.add(name);
+      }
+    }
+    return borne;
+  }
+
+  private void textsIn(long[] sets, List<String> names, Map<String, String> found) {
+    for (int i = 0; i < sets.length && found.size() < names.size(); i++) {
+      if (file.model().isA(sets[i], "IfcPropertySet")) {
+        textsIn(sets[i], names, found);
+      }
+    }
   }
 
   private void textsIn(long set, List<String> names, Map<String, String> found) {
@@ -79,13 +93,23 @@ final class FileProperties implements Properties {
   private void textsAmong(Entity set, List<String> names, Map<String, String> found, int depth) {
     for (Entity p : mightBear(names, set)) {
       String own = p.text("Name").trim();
-      Optional<String> name = names.stream().filter(own::equalsIgnoreCase).findFirst();
-      if (name.isPresent() && !found.containsKey(name.get())) {
-        valueOf(p).ifPresent(value -> found.put(name.get(), value));
-      } else if (name.isEmpty() && p.isA("IfcComplexProperty") && depth < MOST_NESTED) {
+      String name = among(names, own);
+      if (name != null && !found.containsKey(name)) {
+        valueOf(p).ifPresent(value -> found.put(name, value));
+      } else if (name == null && p.isA("IfcComplexProperty") && depth < MOST_NESTED) {
         textsAmong(p, names, found, depth + 1);
       }
     }
+  }
+
+  /** The first of some names that is written so, letter case aside, or null. */
+  private static String among(List<String> names, String written) {
+    for (String name : names) {
+      if (written.equalsIgnoreCase(name)) {
+        return name;
+      }
+    }
+    return null;
   }
 
   /** Those properties of a set that may bear a name or hold one that does: few are decoded. */
@@ -115,7 +139,7 @@ final class FileProperties implements Properties {
     return file.model()
         .file()
         .plainFirstText(property)
-        .map(own -> names.stream().anyMatch(own::equalsIgnoreCase))
+        .map(own -> among(names, own) != null)
         .orElse(true);
   }
 
@@ -204,7 +228,7 @@ final class FileProperties implements Properties {
         addAmong(q.refs("HasQuantities"), names, all, depth + 1);
       } else {
         String own = q.text("Name").trim();
-        if (names.stream().anyMatch(own::equalsIgnoreCase)) {
+        if (among(names, own) != null) {
           add(own, q, all);
         }
       }

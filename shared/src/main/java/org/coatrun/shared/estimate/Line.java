@@ -2,7 +2,6 @@ package org.coatrun.shared.estimate;
 
 import java.util.Comparator;
 import java.util.Optional;
-import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.model.Identity;
 import org.coatrun.shared.model.Storey;
 
@@ -11,15 +10,18 @@ public sealed interface Line permits MemberLine, DeckLine {
 
   /** From the lowest storey up, those without one last; then by mark, name, GlobalId, number. */
   Comparator<Line> ORDER =
-      Comparator.comparing((Line line) -> line.storey().isEmpty())
-          .thenComparingDouble(
-              line -> line.storey().map(storey -> storey.elevation().metres()).orElse(0.0))
-          .thenComparing(line -> line.storey().map(Storey::name).orElse(""))
-          .thenComparing(line -> line.storey().map(Storey::id), Line::compareIds)
-          .thenComparing(line -> line.identity().mark())
-          .thenComparing(line -> line.identity().name())
-          .thenComparing(line -> line.identity().guid())
-          .thenComparing(line -> line.identity().id());
+      Comparator.comparing(
+              (Line line) -> line.storey().orElse(null),
+              Comparator.nullsLast(
+                  Comparator.<Storey>comparingDouble(storey -> storey.elevation().metres())
+                      .thenComparing(Storey::name)
+                      .thenComparing(Storey::id)))
+          .thenComparing(
+              Line::identity,
+              Comparator.comparing(Identity::mark)
+                  .thenComparing(Identity::name)
+                  .thenComparing(Identity::guid)
+                  .thenComparing(Identity::id));
 
   Identity identity();
 
@@ -31,11 +33,5 @@ public sealed interface Line permits MemberLine, DeckLine {
   /** Name of its storey, or empty. */
   default String storeyName() {
     return storey().map(Storey::name).orElse("");
-  }
-
-  private static int compareIds(Optional<ElementId> a, Optional<ElementId> b) {
-    return a.isPresent() && b.isPresent()
-        ? a.get().compareTo(b.get())
-        : Boolean.compare(a.isPresent(), b.isPresent());
   }
 }

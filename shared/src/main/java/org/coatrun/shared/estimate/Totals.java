@@ -25,28 +25,13 @@ public record Totals(
     Area covered,
     Area exposed) {
 
-  /** The sum of no lines. */
-  public static final Totals NONE =
-      new Totals(
-          0,
-          0,
-          0,
-          Length.ZERO,
-          Mass.ZERO,
-          Area.ZERO,
-          Area.ZERO,
-          Area.ZERO,
-          Area.ZERO,
-          Area.ZERO,
-          Area.ZERO);
-
   /** The sum of {@code lines}, in their order. */
   public static Totals of(Collection<? extends Line> lines) {
-    Totals sum = NONE;
+    Sum sum = new Sum();
     for (Line line : lines) {
-      sum = sum.plus(line.outcome());
+      sum.add(line.outcome());
     }
-    return sum;
+    return sum.totals();
   }
 
   /** How many lines were summed. */
@@ -54,32 +39,56 @@ public record Totals(
     return counted + leftOut + unresolved;
   }
 
-  private Totals plus(Outcome outcome) {
-    return switch (outcome.status()) {
-      case COUNTED -> plus(outcome.quantities().orElseThrow());
-      case LEFT_OUT -> withCounts(counted, leftOut + 1, unresolved);
-      case UNRESOLVED -> withCounts(counted, leftOut, unresolved + 1);
-    };
-  }
+  /** The sum of the lines so far; in plain numbers, since large buildings are summed often. */
+  private static final class Sum {
+    private int counted;
+    private int leftOut;
+    private int unresolved;
+    private double metres;
+    private double kilograms;
+    private double body;
+    private double inside;
+    private double ends;
+    private double holes;
+    private double covered;
+    private double exposed;
 
-  private Totals plus(Quantities more) {
-    SurfaceLedger ledger = more.ledger();
-    return new Totals(
-        counted + 1,
-        leftOut,
-        unresolved,
-        length.plus(more.length()),
-        weight.plus(more.weight().map(Weight::mass).orElse(Mass.ZERO)),
-        body.plus(ledger.body()),
-        inside.plus(ledger.inside()),
-        ends.plus(ledger.ends()),
-        holes.plus(ledger.holes()),
-        covered.plus(ledger.covered()),
-        exposed.plus(ledger.exposed()));
-  }
+    void add(Outcome outcome) {
+      if (outcome instanceof Outcome.Counted c) {
+        counted++;
+        add(c.measured());
+      } else if (outcome instanceof Outcome.LeftOut) {
+        leftOut++;
+      } else {
+        unresolved++;
+      }
+    }
 
-  private Totals withCounts(int counted, int leftOut, int unresolved) {
-    return new Totals(
-        counted, leftOut, unresolved, length, weight, body, inside, ends, holes, covered, exposed);
+    private void add(Quantities more) {
+      metres += more.length().metres();
+      kilograms += more.weight().isPresent() ? more.weight().get().mass().kilograms() : 0;
+      SurfaceLedger ledger = more.ledger();
+      body += ledger.body().squareMetres();
+      inside += ledger.inside().squareMetres();
+      ends += ledger.ends().squareMetres();
+      holes += ledger.holes().squareMetres();
+      covered += ledger.covered().squareMetres();
+      exposed += ledger.exposed().squareMetres();
+    }
+
+    Totals totals() {
+      return new Totals(
+          counted,
+          leftOut,
+          unresolved,
+          Length.ofMetres(metres),
+          Mass.ofKilograms(kilograms),
+          Area.ofSquareMetres(body),
+          Area.ofSquareMetres(inside),
+          Area.ofSquareMetres(ends),
+          Area.ofSquareMetres(holes),
+          Area.ofSquareMetres(covered),
+          Area.ofSquareMetres(exposed));
+    }
   }
 }
