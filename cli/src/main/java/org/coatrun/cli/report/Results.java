@@ -56,10 +56,8 @@ public final class Results {
     Bid bid = assembly.bid(folder.job(), folder.listings());
     BidAmounts amounts =
         BidAmounts.of(
-            job ->
-                job.equals(folder.job())
-                    ? bid.lines()
-                    : assembly.bid(job, folder.listings()).lines(),
+            bid.lines(),
+            other -> assembly.bid(other, folder.listings()).lines(),
             folder.job(),
             WorkFloors.of(takeoff.building().storeys(), bid.lines()),
             folder.temperatures());

@@ -52,7 +52,12 @@ public record Job(
 
   /** A job that states nothing: every default. */
   public static Job defaults() {
-    return parse("defaults", "");
+    return Defaults.JOB;
+  }
+
+  /** Read once, when it is first asked for. */
+  private static final class Defaults {
+    private static final Job JOB = parse("defaults", "");
   }
 
   /**

@@ -8,7 +8,6 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.coatrun.shared.bid.RatedLine;
 import org.coatrun.shared.bid.inspection.InspectionPlan;
 import org.coatrun.shared.bid.inspection.InspectionPlanner;
@@ -85,19 +84,23 @@ public record BidAmounts(
   /**
    * The amounts of a job with its alternates side by side.
    *
-   * @param rate gives the rated lines of the building by a job; asked by several threads
+   * @param lines of the building, rated by the job
+   * @param rate gives them as another job rates them; asked by several threads
    */
   public static BidAmounts of(
+      Collection<RatedLine> lines,
       Function<Job, ? extends Collection<RatedLine>> rate,
       Job job,
       Collection<WorkFloor> floors,
       Optional<NavigableMap<LocalDateTime, Temperature>> temperatures) {
-    Stream<Job> jobs =
-        Stream.concat(
-            Stream.of(job), job.alternates().stream().map(other -> Change.of(job, other)));
+    List<Job> jobs = new ArrayList<>(List.of(job));
+    job.alternates().forEach(other -> jobs.add(Change.of(job, other)));
     List<BidAmounts> all =
-        jobs.toList().parallelStream()
-            .map(each -> of(rate.apply(each), each, floors, temperatures))
+        IntStream.range(0, jobs.size())
+            .parallel()
+            .mapToObj(
+                i ->
+                    of(i == 0 ? lines : rate.apply(jobs.get(i)), jobs.get(i), floors, temperatures))
             .toList();
     BidAmounts base = all.get(0);
     List<AlternateAmounts> others =

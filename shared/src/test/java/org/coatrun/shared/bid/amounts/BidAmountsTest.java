@@ -108,7 +108,8 @@ class BidAmountsTest {
                   - {name: restrained, restrained: yes}
                   - {name: dense, density: 30 pcf}
                 """);
-    BidAmounts base = BidAmounts.of(BidAmountsTest::rate, job, List.of(), Optional.empty());
+    BidAmounts base =
+        BidAmounts.of(rate(job), BidAmountsTest::rate, job, List.of(), Optional.empty());
     assertThat(base.order().bags()).isEqualTo(100);
     assertThat(base.alternates())
         .extracting(AlternateAmounts::name)
