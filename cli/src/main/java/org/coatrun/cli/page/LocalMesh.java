@@ -2,7 +2,6 @@ package org.coatrun.cli.page;
 
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
-import java.util.stream.DoubleStream;
 
 /**
  * A welded mesh in the frame of its element, as it stands in the {@link GeometryBlock}: vertices on
@@ -26,9 +25,18 @@ final class LocalMesh {
   }
 
   static LocalMesh of(PageMesh mesh) {
-    double most = DoubleStream.of(mesh.points()).map(Math::abs).max().orElse(0);
+    double most = most(mesh.points());
     double scale = Math.max(STEP_M, most / Short.MAX_VALUE);
     return of(WeldedMesh.of(mesh, scale), (float) scale);
+  }
+
+  /** The greatest distance from nought of any number. */
+  private static double most(double[] numbers) {
+    double most = 0;
+    for (double number : numbers) {
+      most = Math.max(most, Math.abs(number));
+    }
+    return most;
   }
 
   /**
@@ -96,7 +104,7 @@ final class LocalMesh {
       points[i] = own[i];
     }
     double[] box = PlainBox.around(points);
-    double most = DoubleStream.of(box).map(Math::abs).max().orElse(0);
+    double most = most(box);
     double coarser = Math.max(1, most / Short.MAX_VALUE);
     short[] grid = new short[box.length];
     for (int i = 0; i < grid.length; i++) {

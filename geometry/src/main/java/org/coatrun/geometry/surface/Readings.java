@@ -14,6 +14,7 @@ import org.coatrun.geometry.section.CoatFactors;
 import org.coatrun.geometry.section.Sections;
 import org.coatrun.geometry.solid.Kernel;
 import org.coatrun.geometry.view.Drawing;
+import org.coatrun.geometry.view.Repeats;
 import org.coatrun.shared.finding.SurfaceFinding;
 import org.coatrun.shared.model.Deck;
 import org.coatrun.shared.model.Element;
@@ -33,6 +34,7 @@ final class Readings {
   private final SurfaceOptions options;
   private final FluteVoids flutes = new FluteVoids();
   private final CoatFactors coats = new CoatFactors();
+  private final Repeats repeats = new Repeats();
   private final Map<Setting, Reading> known = new ConcurrentHashMap<>();
   private final AtomicInteger drawings = new AtomicInteger();
 
@@ -52,7 +54,7 @@ final class Readings {
 
   /** The first may be drawn later, when a thread is free; more would take too much room. */
   private Drawing drawing(Form form, Exposure exposure) {
-    Drawing drawing = Drawing.of(form, exposure);
+    Drawing drawing = Drawing.of(form, exposure, repeats);
     if (drawings.incrementAndGet() > MOST_UNDRAWN) {
       drawing.triangles();
     }

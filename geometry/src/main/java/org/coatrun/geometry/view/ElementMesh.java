@@ -24,14 +24,7 @@ public record ElementMesh(ElementId id, Transform3 frame, Look look) {
 
     /** x, y, z of three corners a triangle, metres, in the frame. */
     public double[] points() {
-      double[] points = form.triangles().points().clone();
-      for (int i = 0; i < points.length; i += 3) {
-        Vec3 p = intoFrame.apply(new Vec3(points[i], points[i + 1], points[i + 2]));
-        points[i] = p.x();
-        points[i + 1] = p.y();
-        points[i + 2] = p.z();
-      }
-      return points;
+      return intoFrame.applyAll(form.triangles().points());
     }
   }
 

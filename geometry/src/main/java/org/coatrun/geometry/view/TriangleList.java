@@ -2,7 +2,6 @@ package org.coatrun.geometry.view;
 
 import java.util.Arrays;
 import java.util.BitSet;
-import org.coatrun.geometry.solid.Ears;
 import org.coatrun.geometry.solid.Plane;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
@@ -12,9 +11,14 @@ import org.locationtech.jts.geom.Polygon;
 /** Gathers regions of planes as triangles. */
 final class TriangleList {
 
+  private final Repeats repeats;
   private double[] points = new double[9 * 64];
   private final BitSet coated = new BitSet();
   private int count;
+
+  TriangleList(Repeats repeats) {
+    this.repeats = repeats;
+  }
 
   void add(Plane plane, Geometry region, boolean side) {
     for (int i = 0; i < region.getNumGeometries(); i++) {
@@ -35,9 +39,8 @@ final class TriangleList {
       triangle(plane, new Coordinate[] {ring[0], ring[2], ring[3]}, side);
       return;
     }
-    Geometry parts = Ears.of(polygon);
-    for (int i = 0; i < parts.getNumGeometries(); i++) {
-      triangle(plane, parts.getGeometryN(i).getCoordinates(), side);
+    for (Coordinate[] corners : repeats.ears(polygon)) {
+      triangle(plane, corners, side);
     }
   }
 

@@ -17,29 +17,29 @@ import org.locationtech.jts.geom.Geometry;
 public record Triangles(double[] points, boolean[] coated) {
 
   /** A form that was measured: what is covered is told from what is exposed. */
-  public static Triangles of(Exposure exposure, Kernel kernel) {
-    TriangleList list = new TriangleList();
+  public static Triangles of(Exposure exposure, Kernel kernel, Repeats repeats) {
+    TriangleList list = new TriangleList(repeats);
     for (CoveredPatch p : exposure.patches()) {
       boolean side = p.use() == CoveredPatch.Use.SIDE;
       list.add(p.patch().plane(), p.rest(), side);
       if (p.restArea() < p.patch().area() * (1 - 1e-9)) {
-        covered(p, kernel).forEach(region -> list.add(p.patch().plane(), region, false));
+        covered(p, kernel, repeats).forEach(region -> list.add(p.patch().plane(), region, false));
       }
     }
     return list.all();
   }
 
   /** From what lies on it or from what is left, whichever is fewer pieces. */
-  private static List<Geometry> covered(CoveredPatch p, Kernel kernel) {
+  private static List<Geometry> covered(CoveredPatch p, Kernel kernel, Repeats repeats) {
     int shades = p.shades().size();
     return shades > 0 && shades < p.rest().getNumGeometries()
         ? p.shades()
-        : List.of(kernel.overlay().lessInPieces(p.patch().region(), p.rest()));
+        : List.of(repeats.covered(p.patch().region(), p.rest(), kernel));
   }
 
   /** A form that only stands by. */
-  public static Triangles of(Form form) {
-    TriangleList list = new TriangleList();
+  public static Triangles of(Form form, Repeats repeats) {
+    TriangleList list = new TriangleList(repeats);
     for (Patch p : form.boundary().patches()) {
       list.add(p.plane(), p.region(), false);
     }
