@@ -1,7 +1,9 @@
 package org.coatrun.geometry.solid;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -28,8 +30,14 @@ public final class Overlay {
 
   private static final int FEW = 8;
 
+  /** Answers are kept up to this many, of regions with few corners: those come again. */
+  private static final int MOST_KEPT = 2048;
+
+  private static final int MOST_CORNERS = 200;
+
   private final double snap;
   private final double thin;
+  private final Map<List<Object>, Geometry> known = new HashMap<>();
   private long fallbacks;
 
   Overlay(Tolerance tolerance) {
@@ -236,7 +244,23 @@ public final class Overlay {
     return area <= 0.5 * thin * length;
   }
 
+  /** Most overlays of a building are of the same two regions, corner by corner, as one before. */
   private Geometry overlay(Geometry a, Geometry b, int operation) {
+    if (a.getNumPoints() + b.getNumPoints() > MOST_CORNERS) {
+      return made(a, b, operation);
+    }
+    List<Object> asked = List.of(operation, a, b);
+    Geometry answer = known.get(asked);
+    if (answer == null) {
+      answer = made(a, b, operation);
+      if (known.size() < MOST_KEPT) {
+        known.put(asked, answer);
+      }
+    }
+    return answer;
+  }
+
+  private Geometry made(Geometry a, Geometry b, int operation) {
     try {
       return cleaned(OverlayNG.overlay(a, b, operation, null, new SnappingNoder(snap)));
     } catch (TopologyException | IllegalArgumentException | AssertionFailedException e) {
