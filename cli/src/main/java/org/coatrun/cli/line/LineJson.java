@@ -1,8 +1,6 @@
 package org.coatrun.cli.line;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
@@ -28,12 +26,6 @@ import org.coatrun.shared.shape.Vec3;
 /** A line plan as JSON: all tables, and the ways of hose and pipe point by point. */
 final class LineJson {
 
-  private static final JsonFactory FORM =
-      JsonFactory.builder()
-          .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
-          .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
-          .build();
-
   private final JsonGenerator json;
   private final LineResult result;
   private final LinePlan plan;
@@ -47,7 +39,7 @@ final class LineJson {
   }
 
   static void write(Writer writer, LineResult result) throws IOException {
-    try (JsonGenerator json = FORM.createGenerator(writer)) {
+    try (JsonGenerator json = JsonRows.FORM.createGenerator(writer)) {
       json.setPrettyPrinter(
           new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")));
       new LineJson(json, result).write();

@@ -3,7 +3,7 @@ package org.coatrun.cli.page;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -28,7 +28,7 @@ final class PageShare {
   private final List<Line> lines;
   private final List<Element> around;
   private final List<Finding> findings;
-  private final Set<ElementId> shown = new HashSet<>();
+  private final Set<ElementId> shown = new LinkedHashSet<>();
   private final PlainShapes shapes;
 
   PageShare(Takeoff takeoff, PageBodies bodies, PageLimits limits) {
@@ -37,15 +37,16 @@ final class PageShare {
     lines = relevant(allLines(takeoff), limits.elements());
     around = largest(surroundings(takeoff), limits.surroundings());
     findings = worst(takeoff.findings(), limits.findings());
-    lines.forEach(l -> shown.add(l.identity().id()));
-    around.forEach(e -> shown.add(e.id()));
+    Stream.concat(lines.stream().map(l -> l.identity().id()), around.stream().map(Element::id))
+        .sorted()
+        .forEach(shown::add);
     List<PageBody> drawn = shown().flatMap(id -> bodies.of(id).stream()).toList();
     shapes = new PlainShapes(drawn, limits.triangles());
   }
 
   /** What has a row of its own, in the order of the elements. */
   Stream<ElementId> shown() {
-    return shown.stream().sorted();
+    return shown.stream();
   }
 
   /** Whether an element has a row of its own. */

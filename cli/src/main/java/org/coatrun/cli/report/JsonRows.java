@@ -1,18 +1,29 @@
 package org.coatrun.cli.report;
 
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.io.SerializedString;
 import java.io.IOException;
 import java.math.BigDecimal;
-import java.util.Arrays;
 import java.util.List;
 import org.coatrun.cli.output.PlainNumber;
+import org.coatrun.cli.output.Repeated;
 
 /**
  * Lists of a result in JSON: the same columns as in CSV. What is not known of a row, or does not
  * apply to it, is left out of its object.
  */
 public final class JsonRows {
+
+  /**
+   * How results are written: numbers without exponents, and what they are written to stays open.
+   */
+  public static final JsonFactory FORM =
+      JsonFactory.builder()
+          .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
+          .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+          .build();
 
   private JsonRows() {}
 
@@ -34,45 +45,19 @@ public final class JsonRows {
 
   /** The rows of a table as a list of objects. */
   static void rows(JsonGenerator json, String name, Table table) throws IOException {
-    SerializedString[] names =
-        table.names().stream().map(SerializedString::new).toArray(SerializedString[]::new);
-    Repeated[] texts = new Repeated[names.length];
-    Arrays.setAll(texts, i -> new Repeated());
+    List<SerializedString> names = table.names().stream().map(SerializedString::new).toList();
+    List<Repeated<String, SerializedString>> texts =
+        names.stream().map(n -> new Repeated<>(SerializedString::new)).toList();
     json.writeArrayFieldStart(name);
     for (List<Object> row : table.rows()) {
       json.writeStartObject();
-      for (int i = 0; i < names.length; i++) {
+      for (int i = 0; i < names.size(); i++) {
         Object value = row.get(i);
-        if (value instanceof String text && texts[i].says(text)) {
-          json.writeFieldName(names[i]);
-          json.writeString(texts[i].written());
-        } else {
-          field(json, names[i], value);
-        }
+        field(json, names.get(i), value instanceof String text ? texts.get(i).of(text) : value);
       }
       json.writeEndObject();
     }
     json.writeEndArray();
-  }
-
-  /** The text of a column, in bytes once it stands there again: most texts do, row by row. */
-  private static final class Repeated {
-
-    private String text = "";
-    private SerializedString written = new SerializedString("");
-
-    boolean says(String next) {
-      boolean again = text.equals(next);
-      text = next;
-      return again;
-    }
-
-    SerializedString written() {
-      if (!written.getValue().equals(text)) {
-        written = new SerializedString(text);
-      }
-      return written;
-    }
   }
 
   /** The columns of one item as fields of the object that is open. */
@@ -89,7 +74,9 @@ public final class JsonRows {
       return;
     }
     json.writeFieldName(name);
-    if (value instanceof String text) {
+    if (value instanceof SerializedString text) {
+      json.writeString(text);
+    } else if (value instanceof String text) {
       json.writeString(text);
     } else if (value instanceof BigDecimal number) {
       json.writeNumber(PlainNumber.of(number));

@@ -1,8 +1,6 @@
 package org.coatrun.cli.report;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.StreamWriteFeature;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Map;
@@ -13,12 +11,6 @@ import org.coatrun.shared.model.Storey;
 
 /** A takeoff as JSON: the same lines as the CSV files, and their sums. */
 final class TakeoffJson {
-
-  private static final JsonFactory FORM =
-      JsonFactory.builder()
-          .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
-          .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
-          .build();
 
   private final JsonGenerator json;
   private final Takeoff takeoff;
@@ -32,7 +24,7 @@ final class TakeoffJson {
 
   static void write(OutputStream out, Results results, TakeoffTables tables, JsonPart more)
       throws IOException {
-    try (JsonGenerator json = FORM.createGenerator(out)) {
+    try (JsonGenerator json = JsonRows.FORM.createGenerator(out)) {
       json.setPrettyPrinter(new RowPrinter());
       new TakeoffJson(json, results).write(tables, more);
       json.writeRaw('\n');

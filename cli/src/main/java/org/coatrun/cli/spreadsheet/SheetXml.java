@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.coatrun.cli.output.PlainNumber;
+import org.coatrun.cli.output.Repeated;
 
 /**
  * Writes one sheet. Cells stand one after the other without saying where they are, which the
@@ -29,7 +30,7 @@ final class SheetXml {
 
   private final XmlOutput out;
   private final Sheet sheet;
-  private final List<Written> written = new ArrayList<>();
+  private final List<Repeated<Object, byte[]>> columns = new ArrayList<>();
   private int row;
   private int widest;
 
@@ -142,18 +143,11 @@ final class SheetXml {
     }
   }
 
-  /** A text or number of a column and its XML. */
-  private record Written(Object content, byte[] xml) {}
-
-  /** A column mostly says what it said a row before. */
   private byte[] xml(Object content, int column) {
-    while (written.size() <= column) {
-      written.add(new Written("", XmlOutput.bytes(PRESERVE)));
+    while (columns.size() <= column) {
+      columns.add(new Repeated<>(said -> XmlOutput.bytes(xml(said))));
     }
-    if (!written.get(column).content().equals(content)) {
-      written.set(column, new Written(content, XmlOutput.bytes(xml(content))));
-    }
-    return written.get(column).xml();
+    return columns.get(column).of(content);
   }
 
   private static String xml(Object content) {
