@@ -127,7 +127,7 @@ public final class SurveyScreen {
             (key, count) -> {
               String[] parts = key.split("\n", -1);
               String name = parts[0].isEmpty() ? "(no section name)" : parts[0];
-              table.row(name, parts[parts.length - 1], Long.toString(count));
+              table.row(name, parts[parts.length - 1], Integer.toString(count));
             });
     if (!table.isEmpty()) {
       table.print(out);
@@ -141,7 +141,7 @@ public final class SurveyScreen {
         .forEach(
             (key, count) -> {
               String[] parts = key.split("\n", -1);
-              table.row(parts[0], parts[parts.length - 1], Long.toString(count));
+              table.row(parts[0], parts[parts.length - 1], Integer.toString(count));
             });
     if (!table.isEmpty()) {
       table.print(out);
@@ -176,9 +176,7 @@ public final class SurveyScreen {
 
   private static Map<Optional<ElementId>, Integer> countOnStorey(
       Collection<? extends Element> elements) {
-    Map<Optional<ElementId>, Integer> counts = new HashMap<>();
-    elements.forEach(e -> counts.merge(e.identity().storey(), 1, Integer::sum));
-    return counts;
+    return counts(elements, e -> e.identity().storey());
   }
 
   /** What is counted together. */
@@ -190,12 +188,34 @@ public final class SurveyScreen {
     }
   }
 
-  private static <T, K> Map<String, Long> tally(
+  private static <T, K> Map<String, Integer> tally(
       Collection<T> items, Function<T, K> key, Function<K, String> words) {
-    Map<K, Long> counts = new HashMap<>();
-    items.forEach(item -> counts.merge(key.apply(item), 1L, Long::sum));
-    Map<String, Long> sorted = new TreeMap<>();
-    counts.forEach((k, count) -> sorted.merge(words.apply(k), count, Long::sum));
+    Map<String, Integer> sorted = new TreeMap<>();
+    counts(items, key).forEach((k, count) -> sorted.merge(words.apply(k), count, Integer::sum));
     return sorted;
+  }
+
+  /** Neighbours are mostly alike, and counted at once. */
+  private static <T, K> Map<K, Integer> counts(Collection<T> items, Function<? super T, K> key) {
+    Map<K, Integer> counts = new HashMap<>();
+    K last = null;
+    int run = 0;
+    for (T item : items) {
+      K next = key.apply(item);
+      if (!next.equals(last)) {
+        add(counts, last, run);
+        last = next;
+        run = 0;
+      }
+      run++;
+    }
+    add(counts, last, run);
+    return counts;
+  }
+
+  private static <K> void add(Map<K, Integer> counts, K key, int more) {
+    if (more > 0) {
+      counts.merge(key, more, Integer::sum);
+    }
   }
 }

@@ -1,11 +1,13 @@
 package org.coatrun.ifcimport.read;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.coatrun.shared.finding.ModelFinding;
 import org.coatrun.shared.model.Deck;
@@ -60,7 +62,24 @@ final class FileReading {
     Set<ElementId> taken = new HashSet<>();
     around.decks().stream().map(Deck::id).forEach(taken::add);
     around.slabs().stream().map(Slab::id).forEach(taken::add);
-    return members.stream().filter(m -> !taken.contains(m.id())).toList();
+    // members stand in the order of their numbers
+    boolean any = taken.stream().anyMatch(id -> indexOf(id, members) >= 0);
+    return any ? members.stream().filter(m -> !taken.contains(m.id())).toList() : members;
+  }
+
+  private static int indexOf(ElementId id, List<Member> members) {
+    int low = 0;
+    int high = members.size() - 1;
+    while (low <= high) {
+      int middle = (low + high) >>> 1;
+      int order = members.get(middle).id().compareTo(id);
+      if (order == 0) {
+        return middle;
+      }
+      low = order < 0 ? middle + 1 : low;
+      high = order < 0 ? high : middle - 1;
+    }
+    return -1;
   }
 
   private String buildingName() {
@@ -114,15 +133,56 @@ final class FileReading {
   }
 
   private void sayOfGuids(FilePart part) {
-    List<List<? extends Element>> all =
-        List.of(part.members(), part.decks(), part.slabs(), part.walls(), part.spaces());
-    Map<String, Long> first = new HashMap<>(4 * part.members().size());
-    for (List<? extends Element> elements : all) {
-      elements.forEach(e -> sayOfGuid(e, first));
+    List<Element> all =
+        Stream.<List<? extends Element>>of(
+                part.members(), part.decks(), part.slabs(), part.walls(), part.spaces())
+            .<Element>flatMap(List::stream)
+            .toList();
+    int[] hashes = new int[all.size()];
+    boolean[] malformed = new boolean[all.size()];
+    workers.each(
+        LongStream.range(0, all.size()).toArray(),
+        i -> {
+          String guid = all.get((int) i).identity().guid();
+          hashes[(int) i] = guid.hashCode();
+          malformed[(int) i] = !isWellFormed(guid);
+        });
+    Set<Integer> shared = shared(hashes);
+    Map<String, Long> first = new HashMap<>();
+    for (int i = 0; i < hashes.length; i++) {
+      if (shared.contains(hashes[i])) {
+        sayIfDouble(all.get(i), first);
+      }
+      if (malformed[i]) {
+        sayOfForm(all.get(i));
+      }
     }
   }
 
-  private void sayOfGuid(Element e, Map<String, Long> first) {
+  /** Those that come more than once: the GlobalIds of all others need no closer look. */
+  private static Set<Integer> shared(int[] hashes) {
+    int[] sorted = hashes.clone();
+    Arrays.sort(sorted);
+    Set<Integer> shared = new HashSet<>();
+    for (int i = 1; i < sorted.length; i++) {
+      if (sorted[i] == sorted[i - 1]) {
+        shared.add(sorted[i]);
+      }
+    }
+    return shared;
+  }
+
+  private void sayOfForm(Element e) {
+    String guid = e.identity().guid();
+    file.findings()
+        .add(
+            ModelFinding.MALFORMED_GUID,
+            e.id().step(),
+            guid,
+            "#" + e.id().step() + " has the GlobalId '" + guid + "'.");
+  }
+
+  private void sayIfDouble(Element e, Map<String, Long> first) {
     String guid = e.identity().guid();
     Long other = first.putIfAbsent(guid, e.id().step());
     // a sheet of deck is listed as member too
@@ -133,14 +193,6 @@ final class FileReading {
               e.id().step(),
               guid,
               "#" + e.id().step() + " and #" + other + " bear the same GlobalId.");
-    }
-    if (!isWellFormed(guid)) {
-      file.findings()
-          .add(
-              ModelFinding.MALFORMED_GUID,
-              e.id().step(),
-              guid,
-              "#" + e.id().step() + " has the GlobalId '" + guid + "'.");
     }
   }
 }
