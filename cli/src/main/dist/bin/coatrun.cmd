@@ -17,5 +17,5 @@ if not defined COATRUN_JAVA (
 rem Most runs are over before code compiled with all effort would pay for the compiling.
 set "COATRUN_EFFORT=-XX:TieredStopAtLevel=1 -XX:CompileThresholdScaling=0.4"
 
-"%COATRUN_JAVA%" -XX:+UseParallelGC -XX:-UsePerfData -XX:InitialRAMPercentage=5 -XX:NewRatio=1 -XX:NewSize=320m -XX:MaxNewSize=640m -Xlog:gc+ergo=off -Djdk.console=java.base %COATRUN_EFFORT% %COATRUN_OPTS% -cp "%COATRUN_LIB%\*" org.coatrun.cli.Main %*
+"%COATRUN_JAVA%" -XX:+UseParallelGC -XX:-UsePerfData -XX:InitialRAMPercentage=5 -Xmn128m -XX:MaxTenuringThreshold=0 -Xlog:gc+ergo=off -Djdk.console=java.base %COATRUN_EFFORT% %COATRUN_OPTS% -cp "%COATRUN_LIB%\*" org.coatrun.cli.Main %*
 exit /b %ERRORLEVEL%

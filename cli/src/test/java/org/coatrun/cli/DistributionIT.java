@@ -63,7 +63,8 @@ class DistributionIT {
             "-XX:+UseParallelGC",
             "-XX:-UsePerfData",
             "-XX:InitialRAMPercentage=5",
-            "-XX:NewRatio=1",
+            "-Xmn128m",
+            "-XX:MaxTenuringThreshold=0",
             "-XX:TieredStopAtLevel=1",
             "COATRUN_OPTS",
             "JAVA_HOME")) {
