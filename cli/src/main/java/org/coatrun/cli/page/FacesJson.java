@@ -23,12 +23,14 @@ public final class FacesJson {
   private static final long PER_METRE = 10_000;
 
   private final JsonGenerator json;
+  private final NumberList list;
   private final Takeoff takeoff;
   private final PageBodies bodies;
   private final Map<LocalMesh, Integer> numbers = new LinkedHashMap<>();
 
   private FacesJson(JsonGenerator json, Takeoff takeoff, PageBodies bodies) {
     this.json = json;
+    this.list = new NumberList(json);
     this.takeoff = takeoff;
     this.bodies = bodies;
   }
@@ -87,22 +89,22 @@ public final class FacesJson {
 
   private void look(LocalMesh mesh) throws IOException {
     WeldedMesh welded = mesh.welded();
-    double[] points = new double[welded.grid().length];
-    for (int i = 0; i < points.length; i++) {
-      points[i] = welded.grid()[i] * mesh.scale();
+    double scale = mesh.scale() * PER_METRE;
+    json.writeStartObject();
+    list.begin();
+    for (short steps : welded.grid()) {
+      list.tenThousandths((long) Math.rint(steps * scale));
     }
-    StringBuilder corners = new StringBuilder("[");
-    for (int c : welded.corners()) {
-      corners.append(corners.length() > 1 ? "," : "").append(c);
+    list.end("points_m");
+    list.begin();
+    for (int corner : welded.corners()) {
+      list.whole(corner);
     }
+    list.end("triangles");
     StringBuilder exposed = new StringBuilder();
     for (byte state : welded.states()) {
       exposed.append(state == 0 ? '1' : '0');
     }
-    json.writeStartObject();
-    numbers("points_m", points);
-    json.writeFieldName("triangles");
-    json.writeRawValue(corners.append(']').toString());
     json.writeStringField("exposed", exposed.toString());
     json.writeEndObject();
   }
@@ -117,28 +119,11 @@ public final class FacesJson {
     return all;
   }
 
-  /** On one line, whatever the printer does with lists. */
   private void numbers(String name, double[] values) throws IOException {
-    StringBuilder text = new StringBuilder(10 * values.length).append('[');
-    for (int i = 0; i < values.length; i++) {
-      text.append(i > 0 ? "," : "");
-      metres(text, (long) Math.rint(values[i] * PER_METRE));
+    list.begin();
+    for (double value : values) {
+      list.tenThousandths((long) Math.rint(value * PER_METRE));
     }
-    json.writeFieldName(name);
-    json.writeRawValue(text.append(']').toString());
-  }
-
-  /**
-   * There are millions of these: digits one by one take a fraction of what a double's text does.
-   */
-  private static void metres(StringBuilder text, long steps) {
-    long most = Math.abs(steps);
-    text.append(steps < 0 ? "-" : "").append(most / PER_METRE);
-    long rest = most % PER_METRE;
-    text.append(rest > 0 ? "." : "");
-    for (long place = PER_METRE / 10; rest > 0; place /= 10) {
-      text.append((char) ('0' + rest / place));
-      rest %= place;
-    }
+    list.end(name);
   }
 }

@@ -48,7 +48,7 @@ final class GeometryBlock {
   /** The block as text. */
   String encoded() {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    Deflater deflater = new Deflater(Deflater.DEFAULT_COMPRESSION, true);
+    Deflater deflater = new Deflater(Deflater.BEST_SPEED, true);
     try (DeflaterOutputStream out = new DeflaterOutputStream(bytes, deflater)) {
       out.write(number(meshes.size()));
       for (LocalMesh mesh : meshes.keySet()) {

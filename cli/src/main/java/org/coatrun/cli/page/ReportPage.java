@@ -66,10 +66,12 @@ public final class ReportPage {
   private static String fill(String template, Map<String, String> slots) {
     Matcher m = SLOT.matcher(template);
     StringBuilder out = new StringBuilder();
+    int from = 0;
     while (m.find()) {
-      m.appendReplacement(out, Matcher.quoteReplacement(slots.get(m.group(1))));
+      out.append(template, from, m.start()).append(slots.get(m.group(1)));
+      from = m.end();
     }
-    return m.appendTail(out).toString();
+    return out.append(template.substring(from)).toString();
   }
 
   /** Nothing may be loaded or sent; the two scripts and the style are known by their hashes. */
