@@ -12,13 +12,13 @@ public final class Basis {
       List.of(
           "body_m2: all faces of the element's body. body = inside + ends + holes + covered +"
               + " exposed, for each element.",
-          "inside_m2: faces of a hollow interior, which nobody coats.",
+          "inside_m2: faces of a hollow interior, which nobody coats, whatever stands in it.",
           "ends_m2: cut ends of a swept body, where nothing covers them; of deck, its top and"
               + " edges: only the soffit is ever coated.",
           "holes_m2: walls of holes under the threshold, less the mouths that they open; it may be"
               + " negative, so that exposed_m2 does not depend on small holes.",
           "covered_m2: faces in contact with, or inside, something else; encased_m2 is the part of"
-              + " it that is inside something.",
+              + " it that is inside something, the bore of a hollow section included.",
           "exposed_m2: what must be coated if the element must be.",
           "heated_perimeter_m: the exposed part of the section's contour, with fillets where the"
               + " model gives them, else with sharp corners (perimeter_basis).",

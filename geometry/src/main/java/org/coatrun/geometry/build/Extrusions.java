@@ -38,13 +38,16 @@ final class Extrusions {
     SectionOutline a = Drawings.draw(start, notes);
     SectionOutline b = start.equals(end) ? a : Drawings.draw(end, notes);
     var built = Sweeps.build(start, a, b, straight, Double.NaN, notes);
+    boolean even = a.equals(b);
     SectionOutline seen = Drawings.seenAlong(a, place, way);
-    SectionOutline seenEnd = a.equals(b) ? seen : Drawings.seenAlong(b, place, way);
-    return Sweeps.withRun(built, seen, seenEnd, way.length(), middle(place, a), middle(end3, b));
+    SectionOutline seenEnd = even ? seen : Drawings.seenAlong(b, place, way);
+    Vec2 middle = Moments.centroid(a);
+    Vec2 middleEnd = even ? middle : Moments.centroid(b);
+    return Sweeps.withRun(
+        built, seen, seenEnd, way.length(), on(place, middle), on(end3, middleEnd));
   }
 
-  private static Vec3 middle(Transform3 place, SectionOutline outline) {
-    Vec2 c = Moments.centroid(outline);
-    return place.apply(new Vec3(c.x(), c.y(), 0));
+  private static Vec3 on(Transform3 place, Vec2 point) {
+    return place.apply(new Vec3(point.x(), point.y(), 0));
   }
 }

@@ -4,6 +4,7 @@ import org.coatrun.geometry.solid.Kernel;
 import org.coatrun.geometry.solid.Overlay;
 import org.coatrun.geometry.solid.Patch;
 import org.coatrun.geometry.solid.Plane;
+import org.coatrun.geometry.solid.Remains;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 
@@ -29,8 +30,8 @@ final class Contact {
     return gap;
   }
 
-  /** What b shades of a's plane where both touch; empty where they do not. */
-  Geometry shade(Patch a, Patch b, Geometry rest, Kernel kernel) {
+  /** What b shades of a's plane where it touches what is left of a; empty where it does not. */
+  Geometry shade(Patch a, Patch b, Remains left, Kernel kernel) {
     double cos = -a.plane().dot(b.plane());
     double turn = ANGLE + halfAngle(a) + halfAngle(b);
     if (cos < Math.cos(turn)) {
@@ -40,11 +41,12 @@ final class Contact {
     if (cos > PARALLEL && Math.abs(a.plane().offset() + b.plane().offset()) > reach) {
       return Overlay.EMPTY;
     }
-    Geometry shared = kernel.overlay().common(rest, b.onto(a.plane()));
-    if (shared.isEmpty() || cos > PARALLEL || Math.abs(height(a, b, shared)) <= reach) {
-      return shared;
+    Geometry shade = b.onto(a.plane());
+    if (cos > PARALLEL) {
+      return shade;
     }
-    return Overlay.EMPTY;
+    Geometry shared = kernel.overlay().common(left.rest(), shade);
+    return !shared.isEmpty() && Math.abs(height(a, b, shared)) <= reach ? shared : Overlay.EMPTY;
   }
 
   /** How far b's plane is from a's, along a's normal, at the middle of what they share. */

@@ -10,8 +10,7 @@ import org.locationtech.jts.geom.Geometry;
  * @param use what the patch is for the ledger where nothing covers it
  * @param rest what nothing covers, in the patch's own axes
  * @param restArea its area at true stretch, m²
- * @param shades what neighbours in contact cover, side by side; empty where others encase a part,
- *     since that is not known piece by piece
+ * @param shades what neighbours cover, side by side
  */
 public record CoveredPatch(
     Patch patch, Use use, Geometry rest, double restArea, List<Geometry> shades) {

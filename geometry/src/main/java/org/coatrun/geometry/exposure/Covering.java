@@ -6,9 +6,9 @@ import java.util.List;
 import org.coatrun.geometry.solid.Box;
 import org.coatrun.geometry.solid.Kernel;
 import org.coatrun.geometry.solid.Patch;
+import org.coatrun.geometry.solid.Remains;
 import org.coatrun.shared.surface.Cover;
 import org.coatrun.shared.units.Area;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -46,14 +46,15 @@ public final class Covering {
       patches.add(near[i].patchesNear(around));
     }
     List<CoveredPatch> out = new ArrayList<>();
-    Uses uses = new Uses(form);
     for (Patch p : form.boundary().patches()) {
-      List<Geometry> shades = new ArrayList<>();
-      Geometry touched = touched(p, near, patches, sums[0], shades);
-      Geometry rest = encased(p, near, inside, touched, sums[1]);
-      double left = rest == null ? p.area() : rest.getArea() * p.stretch();
-      List<Geometry> known = isSame(rest, touched) ? shades : List.of();
-      out.add(new CoveredPatch(p, uses.of(p), rest == null ? p.region() : rest, left, known));
+      CoveredPatch.Use use = form.uses().of(p);
+      Remains remains = new Remains(p.region(), kernel);
+      if (use != CoveredPatch.Use.INSIDE) {
+        touched(p, near, patches, remains, sums[0]);
+        encased(p, near, inside, remains, sums[1]);
+      }
+      double left = remains.isWhole() ? p.area() : remains.area() * p.stretch();
+      out.add(new CoveredPatch(p, use, remains.rest(), left, remains.taken()));
     }
     return Exposure.of(form, out, covers(near, sums));
   }
@@ -72,80 +73,29 @@ public final class Covering {
         && shared.maxZ() - shared.minZ() > TOUCH;
   }
 
-  /** What contact leaves, or null where nothing touches the patch. */
-  private Geometry touched(
-      Patch p, Thing[] near, List<List<Patch>> patches, double[] sum, List<Geometry> shades) {
-    Geometry rest = null;
+  private void touched(
+      Patch p, Thing[] near, List<List<Patch>> patches, Remains remains, double[] sum) {
     double reach = contact.gap() + Contact.sagitta(p);
     for (int i = 0; i < near.length; i++) {
       if (near[i].bounds().overlaps(p.bounds(), reach)) {
-        rest = touched(p, patches.get(i), rest, reach, sum, i, shades);
-      }
-    }
-    return rest;
-  }
-
-  /** What of that stands in no neighbour, or the same where nothing encases the patch. */
-  private Geometry encased(
-      Patch p, Thing[] near, boolean[] inside, Geometry touched, double[] sum) {
-    Geometry rest = touched;
-    for (int i = 0; i < near.length; i++) {
-      if (inside[i] && near[i].bounds().overlaps(p.bounds(), 0)) {
-        rest = encased(p, near[i], rest, sum, i);
-      }
-    }
-    return rest;
-  }
-
-  private Geometry touched(
-      Patch p,
-      List<Patch> others,
-      Geometry before,
-      double reach,
-      double[] sum,
-      int i,
-      List<Geometry> shades) {
-    Geometry rest = before;
-    for (Patch b : others) {
-      if (p.plane().dot(b.plane()) < -0.5 && b.bounds().overlaps(p.bounds(), reach)) {
-        Geometry whole = rest == null ? p.region() : rest;
-        if (whole.isEmpty()) {
-          return whole;
-        }
-        Geometry shade = contact.shade(p, b, whole, kernel);
-        if (!shade.isEmpty()) {
-          shades.add(shade);
-          rest = kernel.overlay().lessInPieces(whole, shade);
-          sum[i] += (whole.getArea() - rest.getArea()) * p.stretch();
+        for (Patch b : patches.get(i)) {
+          if (p.plane().dot(b.plane()) < -0.5 && b.bounds().overlaps(p.bounds(), reach)) {
+            sum[i] += remains.less(contact.shade(p, b, remains, kernel)) * p.stretch();
+          }
         }
       }
     }
-    return rest;
   }
 
-  private Geometry encased(Patch p, Thing other, Geometry before, double[] sum, int i) {
-    Geometry whole = before == null ? p.region() : before;
-    if (whole.isEmpty() || !other.reachesBehind(p.plane(), kernel.tolerance().plane())) {
-      return before;
+  private void encased(Patch p, Thing[] near, boolean[] inside, Remains remains, double[] sum) {
+    for (int i = 0; i < near.length && !remains.isEmpty(); i++) {
+      if (inside[i]
+          && near[i].bounds().overlaps(p.bounds(), 0)
+          && near[i].reachesBehind(p.plane(), kernel.tolerance().plane())) {
+        Geometry fill = near[i].fill(kernel, p.plane(), p.bounds(), remains.window());
+        sum[i] += remains.less(fill) * p.stretch();
+      }
     }
-    Envelope e = whole.getEnvelopeInternal();
-    double[] window = {e.getMinX(), e.getMinY(), e.getMaxX(), e.getMaxY()};
-    Geometry fill = other.fill(kernel, p.plane(), p.bounds(), window);
-    if (fill.isEmpty()) {
-      return before;
-    }
-    Geometry rest = kernel.overlay().lessInPieces(whole, fill);
-    if (isSame(rest, whole)) {
-      return before;
-    }
-    sum[i] += (whole.getArea() - rest.getArea()) * p.stretch();
-    return rest;
-  }
-
-  /** Whether nothing was taken away: the region is handed back itself then. */
-  @SuppressWarnings("ReferenceEquality") // equality of regions would be an overlay of its own
-  private static boolean isSame(Geometry rest, Geometry whole) {
-    return rest == whole;
   }
 
   private static List<Cover> covers(Thing[] near, double[][] sums) {

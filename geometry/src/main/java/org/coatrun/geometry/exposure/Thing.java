@@ -42,11 +42,11 @@ public record Thing(ElementId id, Form form, Vec3 at, Box bounds) {
 
   /** Whether any original reaches behind a plane by more than a distance. */
   boolean reachesBehind(Plane plane, double by) {
-    return form.originals().reachesBehind(plane.moved(at.times(-1)), by);
+    return form.envelope().reachesBehind(plane.moved(at.times(-1)), by);
   }
 
   /** What it fills just in front of a plane, as far as a box and a window ask. */
   Geometry fill(Kernel kernel, Plane plane, Box near, double[] window) {
-    return form.originals().fill(kernel, plane, 1, near, window, at);
+    return form.envelope().fill(kernel, plane, 1, near, window, at);
   }
 }

@@ -29,12 +29,7 @@ final class ConvexClip {
   }
 
   private static double[] reversedIfConvex(double[] ring) {
-    int n = ring.length / 2;
-    double[] back = new double[ring.length];
-    for (int i = 0; i < n; i++) {
-      back[2 * i] = ring[2 * (n - 1 - i)];
-      back[2 * i + 1] = ring[2 * (n - 1 - i) + 1];
-    }
+    double[] back = Rings.reversed(ring);
     return convex(back) ? back : null;
   }
 
@@ -231,18 +226,18 @@ final class ConvexClip {
 
   /** What of a convex ring lies to the left of a line, or null where nothing does. */
   static double[] leftOf(double[] ring, double pu, double pv, double qu, double qv) {
+    boolean left = false;
+    boolean right = false;
+    for (int i = 0; i < ring.length; i += 2) {
+      double height = (qu - pu) * (ring[i + 1] - pv) - (qv - pv) * (ring[i] - pu);
+      left |= height > 0;
+      right |= height < 0;
+    }
+    if (!left || !right) {
+      return left ? ring : null;
+    }
     double[] out = new double[2 * ring.length + 4];
     int n = clipped(ring, ring.length / 2, pu, pv, qu, qv, out);
     return n < 3 ? null : Arrays.copyOf(out, 2 * n);
-  }
-
-  /** What of a convex ring lies before a place along an axis, 0 for u and 1 for v, or null. */
-  static double[] before(double[] ring, int axis, double place) {
-    return axis == 0 ? leftOf(ring, place, 0, place, 1) : leftOf(ring, 1, place, 0, place);
-  }
-
-  /** What of a convex ring lies behind a place along an axis, or null. */
-  static double[] behind(double[] ring, int axis, double place) {
-    return axis == 0 ? leftOf(ring, place, 1, place, 0) : leftOf(ring, 0, place, 1, place);
   }
 }

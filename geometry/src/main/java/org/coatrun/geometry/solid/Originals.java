@@ -2,6 +2,7 @@ package org.coatrun.geometry.solid;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.coatrun.shared.shape.Vec3;
 import org.locationtech.jts.geom.Geometry;
 
@@ -37,10 +38,9 @@ public final class Originals {
   private record Question(
       Kernel kernel, Plane plane, int side, Geometry face, Box box, double[] window, int self) {}
 
-  private Originals(Solid[] leaves, SolidTree tree) {
+  private Originals(Solid[] leaves, Node root) {
     this.leaves = leaves;
-    int[] counter = new int[1];
-    this.root = node(tree, counter);
+    this.root = root;
     this.bounds = root.box;
   }
 
@@ -50,7 +50,7 @@ public final class Originals {
     gather(tree, leaves);
     Solid[] table = leaves.toArray(new Solid[0]);
     laid(table, tolerance.face());
-    return new Originals(table, tree);
+    return new Originals(table, node(tree, table, new int[1]));
   }
 
   /** A box that the body does not leave. */
@@ -61,6 +61,16 @@ public final class Originals {
   /** The originals in the order of the tree. */
   public List<Solid> leaves() {
     return List.of(leaves);
+  }
+
+  /**
+   * The same tree with other originals in the places of some, each with the box of the one it
+   * replaces.
+   */
+  public Originals with(Map<Integer, Solid> others) {
+    Solid[] table = leaves.clone();
+    others.forEach((leaf, solid) -> table[leaf] = solid);
+    return new Originals(table, root);
   }
 
   /**
@@ -192,7 +202,7 @@ public final class Originals {
     return rest;
   }
 
-  private Node node(SolidTree tree, int[] counter) {
+  private static Node node(SolidTree tree, Solid[] leaves, int[] counter) {
     int first = counter[0];
     if (tree instanceof SolidTree.Leaf) {
       counter[0]++;
@@ -201,7 +211,7 @@ public final class Originals {
     List<SolidTree> parts = parts(tree);
     Node[] nodes = new Node[parts.size()];
     for (int i = 0; i < nodes.length; i++) {
-      nodes[i] = node(parts.get(i), counter);
+      nodes[i] = node(parts.get(i), leaves, counter);
     }
     Kind kind =
         tree instanceof SolidTree.Union

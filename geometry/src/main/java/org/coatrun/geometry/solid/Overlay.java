@@ -1,9 +1,7 @@
 package org.coatrun.geometry.solid;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -28,16 +26,8 @@ public final class Overlay {
   /** Shared areas smaller than this part of a sliver are the noise of where edges meet. */
   private static final double NOISE = 1e-3;
 
-  private static final int FEW = 8;
-
-  /** Answers are kept up to this many, of regions with few corners: those come again. */
-  private static final int MOST_KEPT = 2048;
-
-  private static final int MOST_CORNERS = 200;
-
   private final double snap;
   private final double thin;
-  private final Map<List<Object>, Geometry> known = new HashMap<>();
   private long fallbacks;
 
   Overlay(Tolerance tolerance) {
@@ -76,32 +66,20 @@ public final class Overlay {
 
   /** What is in the first and not in the second. */
   public Geometry less(Geometry a, Geometry b) {
-    return less(a, b, false);
-  }
-
-  /**
-   * The same for areas and pictures: what is left of a convex region may come as convex pieces side
-   * by side, which cost far less to take more away from.
-   */
-  public Geometry lessInPieces(Geometry a, Geometry b) {
-    return less(a, b, true);
-  }
-
-  private Geometry less(Geometry a, Geometry b, boolean inPieces) {
     if (apart(a, b)) {
       return a;
     }
     if (a.getNumGeometries() > 1) {
       List<Polygon> out = new ArrayList<>();
       for (int i = 0; i < a.getNumGeometries(); i++) {
-        add(out, less(a.getGeometryN(i), b, inPieces));
+        add(out, less(a.getGeometryN(i), b));
       }
       return gathered(out);
     }
     if (b.getNumGeometries() > 1) {
       Geometry rest = a;
       for (int i = 0; i < b.getNumGeometries() && !rest.isEmpty(); i++) {
-        rest = less(rest, b.getGeometryN(i), inPieces);
+        rest = less(rest, b.getGeometryN(i));
       }
       return rest;
     }
@@ -126,34 +104,12 @@ public final class Overlay {
         }
         return gathered(out);
       }
-      if (inPieces) {
-        return pieces(ConvexClip.pieces(ra, rb));
-      }
     }
     return switch (shared(a, ra, b, rb)) {
       case NOTHING -> a;
       case ALL_OF_A -> EMPTY;
-      case ALL_OF_B, SOME -> {
-        Geometry few = inPieces && ra != null && b instanceof Polygon p ? few(ra, p) : EMPTY;
-        yield few.isEmpty() ? overlay(a, b, OverlayNG.DIFFERENCE) : few;
-      }
+      case ALL_OF_B, SOME -> overlay(a, b, OverlayNG.DIFFERENCE);
     };
-  }
-
-  /** What slabs leave, or nothing where it is in many pieces, which would cost more later. */
-  private Geometry few(double[] convex, Polygon region) {
-    Geometry left = pieces(Slabs.less(convex, region));
-    return left.getNumGeometries() <= FEW ? left : EMPTY;
-  }
-
-  private Geometry pieces(List<double[]> rings) {
-    List<Polygon> out = new ArrayList<>();
-    for (double[] piece : rings) {
-      if (Rings.area(piece) > NOISE * thin * Rings.length(piece)) {
-        out.add(Rings.FACTORY.createPolygon(Rings.linear(piece)));
-      }
-    }
-    return gathered(out);
   }
 
   private enum Shared {
@@ -176,11 +132,11 @@ public final class Overlay {
 
   private Shared shared(double[] convex, Polygon region, Shared all) {
     double area = ConvexClip.sharedArea(convex, region);
-    double noise = NOISE * thin * Rings.length(convex);
-    if (area <= noise) {
+    double length = Rings.length(convex);
+    if (isNoise(area, length)) {
       return Shared.NOTHING;
     }
-    return Rings.area(convex) - area <= noise ? all : Shared.SOME;
+    return isNoise(Rings.area(convex) - area, length) ? all : Shared.SOME;
   }
 
   /** What is in either. */
@@ -213,7 +169,7 @@ public final class Overlay {
     }
   }
 
-  private static Geometry gathered(List<Polygon> kept) {
+  static Geometry gathered(List<Polygon> kept) {
     if (kept.isEmpty()) {
       return EMPTY;
     }
@@ -236,31 +192,29 @@ public final class Overlay {
     return isNothing(ring) ? EMPTY : Rings.FACTORY.createPolygon(Rings.linear(ring));
   }
 
-  private boolean isNothing(double[] ring) {
+  boolean isNothing(double[] ring) {
     return ring == null || isThin(Rings.area(ring), Rings.length(ring));
   }
 
-  private boolean isThin(double area, double length) {
+  boolean isThin(double area, double length) {
     return area <= 0.5 * thin * length;
   }
 
-  /** Most overlays of a building are of the same two regions, corner by corner, as one before. */
-  private Geometry overlay(Geometry a, Geometry b, int operation) {
-    if (a.getNumPoints() + b.getNumPoints() > MOST_CORNERS) {
-      return made(a, b, operation);
-    }
-    List<Object> asked = List.of(operation, a, b);
-    Geometry answer = known.get(asked);
-    if (answer == null) {
-      answer = made(a, b, operation);
-      if (known.size() < MOST_KEPT) {
-        known.put(asked, answer);
-      }
-    }
-    return answer;
+  /** Whether an area is the rounding of where edges of a length meet. */
+  boolean isNoise(double area, double length) {
+    return area <= NOISE * thin * length;
   }
 
-  private Geometry made(Geometry a, Geometry b, int operation) {
+  /** What is not wider is nothing, m. */
+  double thin() {
+    return thin;
+  }
+
+  boolean apart(Extent2 a, Extent2 b) {
+    return a.isApart(b, thin);
+  }
+
+  private Geometry overlay(Geometry a, Geometry b, int operation) {
     try {
       return cleaned(OverlayNG.overlay(a, b, operation, null, new SnappingNoder(snap)));
     } catch (TopologyException | IllegalArgumentException | AssertionFailedException e) {

@@ -66,6 +66,17 @@ final class Rings {
     return corners;
   }
 
+  /** The same corners the other way round. */
+  static double[] reversed(double[] ring) {
+    int n = ring.length / 2;
+    double[] back = new double[ring.length];
+    for (int i = 0; i < n; i++) {
+      back[2 * i] = ring[2 * (n - 1 - i)];
+      back[2 * i + 1] = ring[2 * (n - 1 - i) + 1];
+    }
+    return back;
+  }
+
   /** A face's polygon in the axes of a plane that it lies in or is projected onto. */
   static Polygon ofFace(Solid solid, Face face, Plane plane) {
     LinearRing shell = linear(onto(solid, face.loops[0], plane));

@@ -1,7 +1,10 @@
 package org.coatrun.geometry.solid;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
+import java.util.Set;
 import org.coatrun.shared.shape.Transform3;
 import org.coatrun.shared.shape.Vec3;
 import org.locationtech.jts.geom.Polygon;
@@ -101,6 +104,41 @@ public final class Solid {
       throw new IllegalArgumentException("a map that flattens the solid");
     }
     return Solids.finish(to, out.toArray(new Face[0]));
+  }
+
+  /**
+   * The solid with what some of its faces bound filled: they go, and with them the holes that they
+   * leave in others.
+   *
+   * @return this one where the rest would not be closed
+   */
+  public Solid filled(Set<Face> inner) {
+    BitSet gone = new BitSet();
+    for (Face f : inner) {
+      for (int[] ring : f.loops) {
+        Arrays.stream(ring).forEach(gone::set);
+      }
+    }
+    List<Face> out = new ArrayList<>();
+    for (Face f : faces) {
+      if (!inner.contains(f)) {
+        out.add(withoutHoles(f, gone));
+      }
+    }
+    Solid filled = Solids.finish(xyz, out.toArray(new Face[0]));
+    return filled.closed() ? filled : this;
+  }
+
+  private Face withoutHoles(Face f, BitSet at) {
+    List<int[]> kept = new ArrayList<>();
+    for (int[] ring : f.loops) {
+      if (kept.isEmpty() || !Arrays.stream(ring).allMatch(at::get)) {
+        kept.add(ring);
+      }
+    }
+    return kept.size() == f.loops.length
+        ? f
+        : Solids.face(xyz, kept.toArray(new int[0][]), f.label(), f.stretch());
   }
 
   /** A face's polygon in the axes of its own plane. */

@@ -14,7 +14,6 @@ import org.coatrun.geometry.section.CoatFactors;
 import org.coatrun.geometry.section.Sections;
 import org.coatrun.geometry.solid.Kernel;
 import org.coatrun.geometry.view.Drawing;
-import org.coatrun.geometry.view.Repeats;
 import org.coatrun.shared.finding.SurfaceFinding;
 import org.coatrun.shared.model.Deck;
 import org.coatrun.shared.model.Element;
@@ -34,7 +33,6 @@ final class Readings {
   private final SurfaceOptions options;
   private final FluteVoids flutes = new FluteVoids();
   private final CoatFactors coats = new CoatFactors();
-  private final Repeats repeats = new Repeats();
   private final Map<Setting, Reading> known = new ConcurrentHashMap<>();
   private final AtomicInteger drawings = new AtomicInteger();
 
@@ -54,7 +52,7 @@ final class Readings {
 
   /** The first may be drawn later, when a thread is free; more would take too much room. */
   private Drawing drawing(Form form, Exposure exposure) {
-    Drawing drawing = Drawing.of(form, exposure, repeats);
+    Drawing drawing = Drawing.of(form, exposure);
     if (drawings.incrementAndGet() > MOST_UNDRAWN) {
       drawing.triangles();
     }

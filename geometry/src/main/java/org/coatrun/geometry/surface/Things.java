@@ -169,13 +169,14 @@ final class Things {
     boolean same = plain.equals(tree);
     Originals originals = same ? all : Originals.of(plain, kernel.tolerance());
     Boundary boundary = same ? full : Boundary.of(originals, kernel);
-    Form form =
+    Form bare =
         new Form(
             originals,
             boundary,
             same ? 0 : full.area() - boundary.area(),
             axis(like.kind(), made, originals, boundary),
             like.kind() == Likeness.Kind.DECK);
+    Form form = like.kind() == Likeness.Kind.MEMBER ? bare.enclosing() : bare;
     boolean closed = all.closed();
     return new Formed.Made(
         form,

@@ -2,23 +2,17 @@ package org.coatrun.geometry.view;
 
 import java.util.Arrays;
 import java.util.BitSet;
+import org.coatrun.geometry.solid.ConvexParts;
 import org.coatrun.geometry.solid.Plane;
-import org.locationtech.jts.algorithm.Orientation;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
 /** Gathers regions of planes as triangles. */
 final class TriangleList {
 
-  private final Repeats repeats;
   private double[] points = new double[9 * 64];
   private final BitSet coated = new BitSet();
   private int count;
-
-  TriangleList(Repeats repeats) {
-    this.repeats = repeats;
-  }
 
   void add(Plane plane, Geometry region, boolean side) {
     for (int i = 0; i < region.getNumGeometries(); i++) {
@@ -29,43 +23,24 @@ final class TriangleList {
   }
 
   private void polygon(Plane plane, Polygon polygon, boolean side) {
-    Coordinate[] ring = polygon.getExteriorRing().getCoordinates();
-    if (polygon.getNumInteriorRing() == 0 && ring.length == 4) {
-      triangle(plane, ring, side);
-      return;
-    }
-    if (polygon.getNumInteriorRing() == 0 && isConvexQuad(ring)) {
-      triangle(plane, new Coordinate[] {ring[0], ring[1], ring[2]}, side);
-      triangle(plane, new Coordinate[] {ring[0], ring[2], ring[3]}, side);
-      return;
-    }
-    for (Coordinate[] corners : repeats.ears(polygon)) {
-      triangle(plane, corners, side);
+    for (double[] ring : ConvexParts.of(polygon)) {
+      for (int i = 4; i < ring.length; i += 2) {
+        corner(plane, ring[0], ring[1], 0);
+        corner(plane, ring[i - 2], ring[i - 1], 3);
+        corner(plane, ring[i], ring[i + 1], 6);
+        coated.set(count++, side);
+      }
     }
   }
 
-  /** By far the most faces are: they need no search for ears. */
-  private static boolean isConvexQuad(Coordinate[] ring) {
-    if (ring.length != 5) {
-      return false;
-    }
-    int turn = Orientation.index(ring[3], ring[0], ring[1]);
-    return turn != 0
-        && turn == Orientation.index(ring[0], ring[1], ring[2])
-        && turn == Orientation.index(ring[1], ring[2], ring[3])
-        && turn == Orientation.index(ring[2], ring[3], ring[0]);
-  }
-
-  private void triangle(Plane plane, Coordinate[] c, boolean side) {
-    if (points.length < 9 * (count + 1)) {
+  private void corner(Plane plane, double u, double v, int place) {
+    int at = 9 * count + place;
+    if (points.length < at + 3) {
       points = Arrays.copyOf(points, 2 * points.length);
     }
-    for (int k = 0; k < 3; k++) {
-      points[9 * count + 3 * k] = plane.x(c[k].x, c[k].y);
-      points[9 * count + 3 * k + 1] = plane.y(c[k].x, c[k].y);
-      points[9 * count + 3 * k + 2] = plane.z(c[k].x, c[k].y);
-    }
-    coated.set(count++, side);
+    points[at] = plane.x(u, v);
+    points[at + 1] = plane.y(u, v);
+    points[at + 2] = plane.z(u, v);
   }
 
   Triangles all() {

@@ -4,7 +4,6 @@ import java.util.List;
 import org.coatrun.geometry.exposure.CoveredPatch;
 import org.coatrun.geometry.exposure.Exposure;
 import org.coatrun.geometry.exposure.Form;
-import org.coatrun.geometry.solid.Kernel;
 import org.coatrun.geometry.solid.Patch;
 import org.locationtech.jts.geom.Geometry;
 
@@ -17,29 +16,25 @@ import org.locationtech.jts.geom.Geometry;
 public record Triangles(double[] points, boolean[] coated) {
 
   /** A form that was measured: what is covered is told from what is exposed. */
-  public static Triangles of(Exposure exposure, Kernel kernel, Repeats repeats) {
-    TriangleList list = new TriangleList(repeats);
+  public static Triangles of(Exposure exposure) {
+    TriangleList list = new TriangleList();
     for (CoveredPatch p : exposure.patches()) {
       boolean side = p.use() == CoveredPatch.Use.SIDE;
-      list.add(p.patch().plane(), p.rest(), side);
-      if (p.restArea() < p.patch().area() * (1 - 1e-9)) {
-        covered(p, kernel, repeats).forEach(region -> list.add(p.patch().plane(), region, false));
+      list.add(p.patch().plane(), side ? p.rest() : p.patch().region(), side);
+      if (side && p.restArea() < p.patch().area() * (1 - 1e-9)) {
+        covered(p).forEach(region -> list.add(p.patch().plane(), region, false));
       }
     }
     return list.all();
   }
 
-  /** From what lies on it or from what is left, whichever is fewer pieces. */
-  private static List<Geometry> covered(CoveredPatch p, Kernel kernel, Repeats repeats) {
-    int shades = p.shades().size();
-    return shades > 0 && shades < p.rest().getNumGeometries()
-        ? p.shades()
-        : List.of(repeats.covered(p.patch().region(), p.rest(), kernel));
+  private static List<Geometry> covered(CoveredPatch p) {
+    return p.rest().isEmpty() ? List.of(p.patch().region()) : p.shades();
   }
 
   /** A form that only stands by. */
-  public static Triangles of(Form form, Repeats repeats) {
-    TriangleList list = new TriangleList(repeats);
+  public static Triangles of(Form form) {
+    TriangleList list = new TriangleList();
     for (Patch p : form.boundary().patches()) {
       list.add(p.plane(), p.region(), false);
     }

@@ -207,6 +207,69 @@ class ExposureTest {
     }
   }
 
+  /**
+   * Drawn to the axis of a tube of 300 x 300 x 10, as design models do: the last 150 mm stand in
+   * its wall and its bore, where nobody coats. The tube loses the beam's section at its face.
+   */
+  @Test
+  void aBeamDrawnIntoATubeLosesAllThatIsInIt() {
+    Shape swept =
+        new Shape.Extrusion(
+            new Profile.RectangleHollow("", 0.3, 0.3, 0.01, SHARP, SHARP),
+            Transform3.translation(new Vec3(0, 0, -2)),
+            Vec3.Z,
+            4);
+    for (Shape tube : List.of(swept, squareTube(0.15, 0.14, -2, 2))) {
+      for (Transform3 t : List.of(Transform3.IDENTITY, turn(7))) {
+        members.clear();
+        turned = t;
+        steel(1, Role.BEAM, beam(6));
+        steel(2, Role.COLUMN, tube);
+        Measurement.Measured beam = measured(1);
+        assertThat(beam.ledger().exposed().squareMetres()).isCloseTo(5.85 * CONTOUR, within(1e-9));
+        assertThat(beam.covers()).extracting(Cover::kind).containsExactly(Cover.Kind.ENCASED);
+        double section = 2 * 0.2 * 0.012 + (0.4 - 2 * 0.012) * 0.008;
+        assertThat(measured(2).ledger().exposed().squareMetres())
+            .isCloseTo(4 * 0.3 * 4 - section, within(1e-9));
+      }
+    }
+  }
+
+  /** Nobody coats the inside of a tube, whatever stands in it. */
+  @Test
+  void theInsideOfATubeIsInsideWhateverFillsIt() {
+    steel(1, Role.COLUMN, squareTube(0.15, 0.14, 0, 3));
+    bulks.add(
+        new Bulk(
+            Identity.of(2, "fill"),
+            new Classification(Substance.CONCRETE, List.of()),
+            Body.of(turned, block(-0.14, -0.14, 0, 0.28, 0.28, 3))));
+    Measurement.Measured m = measured(1);
+    close(m.ledger().inside().squareMetres(), 4 * 0.28 * 3);
+    close(m.ledger().exposed().squareMetres(), 4 * 0.3 * 3);
+    close(m.ledger().covered().squareMetres(), 0);
+  }
+
+  /** A shaft is no hollow section: what stands in it is coated. */
+  @Test
+  void whatStandsInAShaftIsExposed() {
+    steel(1, Role.COLUMN, new Shape.Extrusion(I, Transform3.IDENTITY, Vec3.Z, 3));
+    walls.add(
+        new Wall(
+            Identity.of(2, "shaft"),
+            new Classification(Substance.CONCRETE, List.of()),
+            List.of(),
+            Properties.none(),
+            Body.of(
+                turned,
+                new Shape.Extrusion(
+                    new Profile.RectangleHollow("", 4, 4, 0.3, SHARP, SHARP),
+                    Transform3.IDENTITY,
+                    Vec3.Z,
+                    3))));
+    close(measured(1).ledger().exposed().squareMetres(), 3 * CONTOUR);
+  }
+
   @Test
   void twoPlatesBackToBackLoseBothFaces() {
     steel(1, Role.PLATE, block(0, 0, 0, 0.3, 0.2, 0.012));
@@ -293,12 +356,20 @@ class ExposureTest {
   private static Shape holedBox(double hole, double height) {
     double a = hole > 0.05 ? 0.05 : 0.15;
     double b = hole > 0.05 ? 0.05 : 0.1;
-    double h = hole / 2;
+    return meshed(50, a, b, hole / 2, 0, height);
+  }
+
+  /** The mesh of a square tube about the z axis. */
+  private static Shape squareTube(double outside, double inside, double from, double to) {
+    return meshed(0, outside, outside, inside, from, to);
+  }
+
+  private static Shape meshed(double x, double a, double b, double h, double from, double to) {
     double[][] plan = {{-a, -b}, {a, -b}, {a, b}, {-a, b}, {-h, -h}, {h, -h}, {h, h}, {-h, h}};
     var points = new ArrayList<Vec3>();
     for (int end = 0; end < 2; end++) {
       for (double[] p : plan) {
-        points.add(new Vec3(p[0] + 50, p[1], end * height));
+        points.add(new Vec3(p[0] + x, p[1], end == 0 ? from : to));
       }
     }
     var faces = new ArrayList<Shape.MeshFace>();

@@ -33,7 +33,7 @@ class TriangleListTest {
       })
   void trianglesHaveTheAreaOfTheRegion(String wkt) throws Exception {
     Geometry region = new WKTReader().read(wkt);
-    TriangleList list = new TriangleList(new Repeats());
+    TriangleList list = new TriangleList();
     list.add(Plane.through(0, 0, 0, 0, 0, 1), region, true);
 
     double area = 0;

@@ -14,7 +14,7 @@ public record Cover(ElementId by, Kind kind, Area area) {
   public enum Kind {
     /** Face against face. */
     CONTACT,
-    /** Inside the other's body. */
+    /** Inside the other's body, or the bore of its hollow section. */
     ENCASED
   }
 }

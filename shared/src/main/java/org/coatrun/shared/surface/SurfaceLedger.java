@@ -7,11 +7,11 @@ import org.coatrun.shared.units.Area;
  * + exposed}. The sum is checked when a ledger is made.
  *
  * @param body all faces
- * @param inside faces of a hollow interior
+ * @param inside faces of a hollow interior, whatever stands in it
  * @param ends cut ends of a sweep, where nothing covers them
  * @param holes walls of holes under the threshold, less the mouths they open; may be negative, so
  *     that the exposed area does not depend on small holes
- * @param covered faces in contact with, or inside, something else
+ * @param covered faces in contact with, or inside, something else or its bore
  * @param exposed what must be coated if the member must be
  */
 public record SurfaceLedger(

@@ -3,6 +3,7 @@ package org.coatrun.geometry.solid;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -11,8 +12,8 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
-/** What slabs leave, against closed forms and against the overlay of the JTS library. */
-class SlabsTest {
+/** Cuts by trees, against closed forms and against the overlay of the JTS library. */
+class ConvexTreeTest {
 
   private static final double[] STRIP = {-1, -0.1, 2, -0.1, 2, 0.3, -1, 0.3};
 
@@ -23,7 +24,7 @@ class SlabsTest {
 
   @Test
   void stripAcrossTwoFlangesLosesBoth() {
-    double left = area(Slabs.less(STRIP, polygon(H)));
+    double left = area(less(STRIP, polygon(H)));
     assertThat(left).isCloseTo(3 * 0.4 - 2 * 0.2 * 0.3, within(1e-15));
   }
 
@@ -33,13 +34,13 @@ class SlabsTest {
         Rings.FACTORY.createPolygon(
             Rings.linear(box(0, 0, 1, 1)),
             new LinearRing[] {Rings.linear(box(0.25, 0.25, 0.75, 0.5))});
-    double left = area(Slabs.less(box(-1, -1, 2, 2), frame));
+    double left = area(less(box(-1, -1, 2, 2), frame));
     assertThat(left).isCloseTo(9 - 1 + 0.5 * 0.25, within(1e-14));
   }
 
   @Test
   void piecesAreConvexAndLieSideBySide() {
-    List<double[]> pieces = Slabs.less(box(-1, -1, 2, 2), polygon(H));
+    List<double[]> pieces = less(box(-1, -1, 2, 2), polygon(H));
     for (int i = 0; i < pieces.size(); i++) {
       assertThat(ConvexClip.ring(polygon(pieces.get(i)))).isNotNull();
       for (int j = 0; j < i; j++) {
@@ -51,15 +52,66 @@ class SlabsTest {
   }
 
   @Test
-  void randomStarsLeaveWhatTheOverlayLeaves() {
+  void whatIsSharedAndWhatIsLeftMakeUpTheWhole() {
+    List<double[]> shared = common(STRIP, polygon(H));
+    assertThat(area(shared)).isCloseTo(2 * 0.2 * 0.3, within(1e-15));
+    assertThat(shared).allSatisfy(r -> assertThat(ConvexClip.ring(polygon(r))).isNotNull());
+  }
+
+  @Test
+  void allOfARegionIsItsConvexParts() {
+    assertThat(area(ConvexTree.of(polygon(H)).orElseThrow().parts()))
+        .isCloseTo(0.52, within(1e-15));
+  }
+
+  /** A bow, a five-pointed star in one line, and a bow in a pocket. */
+  @Test
+  void whatCrossesItselfHasNoTree() {
+    assertThat(ConvexTree.of(polygon(0, 0, 2, 2, 2, 0, 0, 2))).isEmpty();
+    assertThat(ConvexTree.of(polygon(0, 3, 2, -3, -3, 1, 3, 1, -2, -3))).isEmpty();
+    assertThat(ConvexTree.of(polygon(0, 0, 4, 0, 4, 4, 1, 2, 3, 2, 0, 4))).isEmpty();
+  }
+
+  @Test
+  void whatHasManyCornersHasNoTree() {
+    assertThat(ConvexTree.of(polygon(star(new Random(3), 31)))).isPresent();
+    assertThat(ConvexTree.of(polygon(star(new Random(3), 40)))).isEmpty();
+  }
+
+  /** A pocket with a pocket of its own. */
+  @Test
+  void pocketsAreTreesAgain() {
+    double[] spiral = {0, 0, 5, 0, 5, 5, 1, 5, 1, 2, 3, 2, 3, 3, 2, 3, 2, 4, 4, 4, 4, 1, 0, 1};
+    double[] square = box(1.5, 1.5, 3.5, 3.5);
+    double expected =
+        OverlayNGRobust.overlay(polygon(square), polygon(spiral), OverlayNG.DIFFERENCE).getArea();
+    assertThat(area(less(square, polygon(spiral)))).isCloseTo(expected, within(1e-14));
+  }
+
+  @Test
+  void randomStarsTakeAndLeaveWhatTheOverlayDoes() {
     Random random = new Random(7);
     for (int run = 0; run < 500; run++) {
-      Polygon star = polygon(star(random, 5 + random.nextInt(30)));
+      Polygon star = polygon(star(random, 5 + random.nextInt(26)));
       double[] quad = turned(random, box(-0.5 - random.nextDouble(), -0.2, 1, 0.9));
-      double expected =
-          OverlayNGRobust.overlay(polygon(quad), star, OverlayNG.DIFFERENCE).getArea();
-      assertThat(area(Slabs.less(quad, star))).as("run %d", run).isCloseTo(expected, within(1e-12));
+      double left = OverlayNGRobust.overlay(polygon(quad), star, OverlayNG.DIFFERENCE).getArea();
+      assertThat(area(less(quad, star))).as("run %d", run).isCloseTo(left, within(1e-12));
+      assertThat(area(common(quad, star)))
+          .as("run %d", run)
+          .isCloseTo(Rings.area(quad) - left, within(1e-12));
     }
+  }
+
+  private static List<double[]> less(double[] convex, Polygon region) {
+    List<double[]> out = new ArrayList<>();
+    ConvexTree.of(region).orElseThrow().less(convex, out);
+    return out;
+  }
+
+  private static List<double[]> common(double[] convex, Polygon region) {
+    List<double[]> out = new ArrayList<>();
+    ConvexTree.of(region).orElseThrow().common(convex, out);
+    return out;
   }
 
   private static double[] star(Random random, int corners) {

@@ -1,0 +1,30 @@
+package org.coatrun.geometry.solid;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+
+/** Cuts polygons into convex ones, for pictures. */
+public final class ConvexParts {
+
+  private ConvexParts() {}
+
+  /** Rings of u and v in turn, side by side, the first corner not repeated. */
+  public static List<double[]> of(Polygon polygon) {
+    double[] ring = ConvexClip.ring(polygon);
+    if (ring != null) {
+      return List.of(ring);
+    }
+    return ConvexTree.of(polygon).map(ConvexTree::parts).orElseGet(() -> ears(polygon));
+  }
+
+  private static List<double[]> ears(Polygon polygon) {
+    Geometry ears = Ears.of(polygon);
+    List<double[]> rings = new ArrayList<>();
+    for (int i = 0; i < ears.getNumGeometries(); i++) {
+      rings.add(Rings.corners(((Polygon) ears.getGeometryN(i)).getExteriorRing()));
+    }
+    return rings;
+  }
+}

@@ -1,0 +1,41 @@
+package org.coatrun.geometry.solid;
+
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Polygon;
+
+/** A box in a plane: least and greatest u and v. */
+record Extent2(double minU, double minV, double maxU, double maxV) {
+
+  static Extent2 of(double[] ring) {
+    double minU = ring[0];
+    double minV = ring[1];
+    double maxU = minU;
+    double maxV = minV;
+    for (int i = 2; i < ring.length; i += 2) {
+      minU = Math.min(minU, ring[i]);
+      minV = Math.min(minV, ring[i + 1]);
+      maxU = Math.max(maxU, ring[i]);
+      maxV = Math.max(maxV, ring[i + 1]);
+    }
+    return new Extent2(minU, minV, maxU, maxV);
+  }
+
+  static Extent2 of(Polygon polygon) {
+    Envelope e = polygon.getEnvelopeInternal();
+    return new Extent2(e.getMinX(), e.getMinY(), e.getMaxX(), e.getMaxY());
+  }
+
+  Extent2 plus(Extent2 o) {
+    return new Extent2(
+        Math.min(minU, o.minU),
+        Math.min(minV, o.minV),
+        Math.max(maxU, o.maxU),
+        Math.max(maxV, o.maxV));
+  }
+
+  /** Whether the two share no more than a strip of a width. */
+  boolean isApart(Extent2 o, double width) {
+    return Math.min(maxU, o.maxU) - Math.max(minU, o.minU) <= width
+        || Math.min(maxV, o.maxV) - Math.max(minV, o.minV) <= width;
+  }
+}

@@ -1,0 +1,228 @@
+package org.coatrun.geometry.solid;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * What is left of a region while others are taken away from it, and what they took. Regions of few
+ * corners are kept as convex rings side by side: cutting those costs a fraction of an overlay. Not
+ * for use by several threads.
+ */
+public final class Remains {
+
+  private final Overlay overlay;
+  private final Geometry region;
+  private final List<Part> taken = new ArrayList<>();
+  private List<Part> left = new ArrayList<>();
+  private boolean whole = true;
+
+  /** A convex ring, or where there is none a region of any form; and the box about it. */
+  private record Part(double[] ring, Polygon polygon, Extent2 box) {
+
+    static Part of(double[] ring) {
+      return new Part(ring, null, Extent2.of(ring));
+    }
+
+    static Part of(Polygon polygon) {
+      return new Part(ConvexClip.ring(polygon), polygon, Extent2.of(polygon));
+    }
+
+    Polygon region() {
+      return polygon == null ? Rings.FACTORY.createPolygon(Rings.linear(ring)) : polygon;
+    }
+
+    double area() {
+      return ring == null ? polygon.getArea() : Rings.area(ring);
+    }
+  }
+
+  /** Begins with all of a region. */
+  public Remains(Geometry region, Kernel kernel) {
+    this.overlay = kernel.overlay;
+    this.region = region;
+    for (int i = 0; i < region.getNumGeometries(); i++) {
+      if (region.getGeometryN(i) instanceof Polygon p && !p.isEmpty()) {
+        left.add(Part.of(p));
+      }
+    }
+  }
+
+  /** Whether nothing is left. */
+  public boolean isEmpty() {
+    return left.isEmpty();
+  }
+
+  /** What is left; the region itself where nothing was taken. */
+  public Geometry rest() {
+    return whole ? region : Overlay.gathered(left.stream().map(Part::region).toList());
+  }
+
+  /** Whether nothing was taken. */
+  public boolean isWhole() {
+    return whole;
+  }
+
+  /** The area of what is left, m². */
+  public double area() {
+    return whole ? region.getArea() : left.stream().mapToDouble(Part::area).sum();
+  }
+
+  /** What was taken, side by side. */
+  public List<Geometry> taken() {
+    return taken.stream().<Geometry>map(Part::region).toList();
+  }
+
+  /** The box about what is left: least u and v, greatest u and v. */
+  public double[] window() {
+    Extent2 box = left.get(0).box;
+    for (Part part : left) {
+      box = box.plus(part.box);
+    }
+    return new double[] {box.minU(), box.minV(), box.maxU(), box.maxV()};
+  }
+
+  /**
+   * Takes a region away.
+   *
+   * @return the area that it took, m²
+   */
+  public double less(Geometry cover) {
+    double area = 0;
+    for (int i = 0; i < cover.getNumGeometries(); i++) {
+      if (cover.getGeometryN(i) instanceof Polygon p && !p.isEmpty()) {
+        area += less(new Cover(p));
+      }
+    }
+    return area;
+  }
+
+  /** What is taken away, in the form that is cut with. */
+  private static final class Cover {
+    private final Polygon polygon;
+    private final Extent2 box;
+    private final double[] ring;
+    private final ConvexTree tree;
+
+    private Cover(Polygon polygon) {
+      this.polygon = polygon;
+      this.box = Extent2.of(polygon);
+      this.ring = ConvexClip.ring(polygon);
+      this.tree = ring == null ? ConvexTree.of(polygon).orElse(null) : null;
+    }
+  }
+
+  private double less(Cover cover) {
+    double area = 0;
+    List<Part> next = new ArrayList<>();
+    for (Part part : left) {
+      area += overlay.apart(part.box, cover.box) ? kept(part, next) : less(part, cover, next);
+    }
+    if (area > 0) {
+      left = next;
+      whole = false;
+    }
+    return area;
+  }
+
+  private static double kept(Part part, List<Part> next) {
+    next.add(part);
+    return 0;
+  }
+
+  /** Adds what is left of a part to the next ones, and tells the area that was taken. */
+  private double less(Part part, Cover cover, List<Part> next) {
+    if (cover.ring == null && cover.tree == null) {
+      return overlaid(part, cover.polygon, next);
+    }
+    if (part.ring != null) {
+      return cut(part, cover, next);
+    }
+    Optional<ConvexTree> tree = ConvexTree.of(part.polygon);
+    return tree.isPresent()
+        ? parted(part, tree.get(), cover, next)
+        : overlaid(part, cover.polygon, next);
+  }
+
+  private double parted(Part part, ConvexTree tree, Cover cover, List<Part> next) {
+    List<Part> rest = new ArrayList<>();
+    double area = 0;
+    for (double[] ring : tree.parts()) {
+      area += cut(Part.of(ring), cover, rest);
+    }
+    if (area == 0) {
+      return kept(part, next);
+    }
+    next.addAll(rest);
+    return area;
+  }
+
+  private double cut(Part part, Cover cover, List<Part> next) {
+    return cover.ring == null ? cut(part, cover.tree, next) : cut(part, cover.ring, next);
+  }
+
+  private double cut(Part part, ConvexTree cover, List<Part> next) {
+    List<double[]> shared = new ArrayList<>();
+    cover.common(part.ring, shared);
+    double common = shared.stream().mapToDouble(Rings::area).sum();
+    if (overlay.isNoise(common, Rings.length(part.ring))) {
+      return kept(part, next);
+    }
+    added(shared, taken);
+    List<double[]> rest = new ArrayList<>();
+    cover.less(part.ring, rest);
+    return part.area() - added(rest, next);
+  }
+
+  private double cut(Part part, double[] cover, List<Part> next) {
+    double[] shared = ConvexClip.common(part.ring, cover);
+    if (overlay.isNothing(shared)) {
+      return kept(part, next);
+    }
+    double area = part.area();
+    if (overlay.isThin(area - Rings.area(shared), Rings.length(part.ring))) {
+      taken.add(part);
+      return area;
+    }
+    taken.add(Part.of(shared));
+    double[][] beside = ConvexClip.less(part.ring, cover, overlay.thin());
+    List<double[]> rest = beside == null ? ConvexClip.pieces(part.ring, cover) : List.of(beside);
+    return area - added(rest, next);
+  }
+
+  /** Adds the rings that are more than noise, and tells their area. */
+  private double added(List<double[]> rings, List<Part> to) {
+    double sum = 0;
+    for (double[] ring : rings) {
+      double area = Rings.area(ring);
+      if (!overlay.isNoise(area, Rings.length(ring))) {
+        to.add(Part.of(ring));
+        sum += area;
+      }
+    }
+    return sum;
+  }
+
+  private double overlaid(Part part, Polygon cover, List<Part> next) {
+    Polygon polygon = part.region();
+    Geometry common = overlay.common(polygon, cover);
+    if (common.isEmpty()) {
+      return kept(part, next);
+    }
+    add(common, taken);
+    return part.area() - add(overlay.less(polygon, cover), next);
+  }
+
+  private static double add(Geometry g, List<Part> to) {
+    double area = 0;
+    for (int i = 0; i < g.getNumGeometries(); i++) {
+      if (g.getGeometryN(i) instanceof Polygon p && !p.isEmpty()) {
+        to.add(Part.of(p));
+        area += p.getArea();
+      }
+    }
+    return area;
+  }
+}
