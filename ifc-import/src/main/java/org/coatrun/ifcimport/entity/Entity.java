@@ -1,7 +1,6 @@
 package org.coatrun.ifcimport.entity;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,6 +19,7 @@ import org.coatrun.ifcimport.schema.EntityType;
 public final class Entity {
 
   private static final Value OMITTED = new Value.Omitted();
+  private static final long[] NONE = {};
 
   private final IfcModel model;
   private final StepRecord record;
@@ -91,21 +91,14 @@ public final class Entity {
 
   /** The number of the record referred to; it need not exist. */
   public OptionalLong refId(String attribute) {
-    return value(attribute).asRef();
+    int at = type.position(attribute);
+    return at < 0 ? OptionalLong.empty() : record.ref(at);
   }
 
   /** The numbers of the records referred to in a list; what is no reference is passed over. */
   public long[] refIds(String attribute) {
-    List<Value> items = value(attribute).items();
-    long[] ids = new long[items.size()];
-    int count = 0;
-    for (Value item : items) {
-      OptionalLong id = item.asRef();
-      if (id.isPresent()) {
-        ids[count++] = id.getAsLong();
-      }
-    }
-    return Arrays.copyOf(ids, count);
+    int at = type.position(attribute);
+    return at < 0 ? NONE : record.refs(at);
   }
 
   public Optional<Entity> ref(String attribute) {
@@ -121,13 +114,16 @@ public final class Entity {
 
   /** The records referred to in a list of references. */
   public List<Entity> refs(String attribute) {
-    var all = new ArrayList<Entity>();
-    for (Value item : value(attribute).items()) {
-      OptionalLong id = item.asRef();
-      if (id.isEmpty()) {
-        throw broken("something in " + attribute + " is no reference");
-      }
-      all.add(model.get(id.getAsLong(), this, attribute));
+    int at = type.position(attribute);
+    long[] ids =
+        at < 0
+            ? NONE
+            : record
+                .onlyRefs(at)
+                .orElseThrow(() -> broken("something in " + attribute + " is no reference"));
+    var all = new ArrayList<Entity>(ids.length);
+    for (long id : ids) {
+      all.add(model.get(id, this, attribute));
     }
     return all;
   }

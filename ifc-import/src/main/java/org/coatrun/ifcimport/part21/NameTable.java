@@ -126,7 +126,7 @@ final class NameTable {
     if (used == names.length) {
       names = Arrays.copyOf(names, 2 * used);
     }
-    names[used] = new String(upper, StandardCharsets.ISO_8859_1);
+    names[used] = new String(upper, StandardCharsets.ISO_8859_1).intern();
     Entry found = place(entries, new Entry(upper, hash, used));
     if (found.code == used) {
       used = found.code + 1;

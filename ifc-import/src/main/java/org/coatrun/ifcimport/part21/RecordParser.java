@@ -47,20 +47,20 @@ final class RecordParser {
   /** The parameter that begins at a place of a plain record. */
   static Value plainValue(byte[] bytes, int start, int end) {
     return switch (bytes[start]) {
-      case '#' -> plainReference(bytes, start + 1);
+      case '#' -> new Value.Ref(plainReference(bytes, start + 1));
       case '$' -> OMITTED;
       case '*' -> DERIVED;
       default -> new RecordParser(bytes, start, end, FaultSink.NONE).value(0);
     };
   }
 
-  /** Its digits are few, and something stands behind them. */
-  private static Value plainReference(byte[] bytes, int from) {
+  /** The number that begins at a place of a plain record: of few digits, with something behind. */
+  static long plainReference(byte[] bytes, int from) {
     long id = 0;
     for (int i = from; Ascii.isDigit(bytes[i]); i++) {
       id = id * 10 + (bytes[i] - '0');
     }
-    return new Value.Ref(id);
+    return id;
   }
 
   private void skipHead() {

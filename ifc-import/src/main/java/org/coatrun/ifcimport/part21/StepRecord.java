@@ -1,5 +1,6 @@
 package org.coatrun.ifcimport.part21;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -37,6 +38,30 @@ public final class StepRecord {
     Value get(int position);
 
     List<Value> all();
+
+    /** The id referred to. */
+    default OptionalLong ref(int position) {
+      return get(position).asRef();
+    }
+
+    /** The ids of a list of nothing but references; null where it is anything else. */
+    default long[] onlyRefs(int position) {
+      List<Value> items = get(position).items();
+      long[] ids = refsAmong(items);
+      return ids.length == items.size() ? ids : null;
+    }
+  }
+
+  private static long[] refsAmong(List<Value> items) {
+    long[] ids = new long[items.size()];
+    int count = 0;
+    for (Value item : items) {
+      OptionalLong id = item.asRef();
+      if (id.isPresent()) {
+        ids[count++] = id.getAsLong();
+      }
+    }
+    return Arrays.copyOf(ids, count);
   }
 
   private record Decoded(List<Value> all) implements Parameters {
@@ -66,6 +91,41 @@ public final class StepRecord {
     @Override
     public List<Value> all() {
       return IntStream.range(0, size()).mapToObj(this::get).toList();
+    }
+
+    /** Without a value between, as no question is asked more often. */
+    @Override
+    public OptionalLong ref(int position) {
+      int at = starts[position];
+      return bytes[at] == '#'
+          ? OptionalLong.of(RecordParser.plainReference(bytes, at + 1))
+          : Parameters.super.ref(position);
+    }
+
+    @Override
+    public long[] onlyRefs(int position) {
+      int from = starts[position];
+      if (bytes[from] != '(' || bytes[from + 1] != '#') {
+        return Parameters.super.onlyRefs(position);
+      }
+      int count = 1;
+      int to = from + 1;
+      for (; bytes[to] != ')'; to++) {
+        count += bytes[to] == ',' ? 1 : 0;
+      }
+      long[] ids = new long[count];
+      int at = from + 1;
+      for (int i = 0; i < count; i++) {
+        if (bytes[at] != '#') {
+          return Parameters.super.onlyRefs(position);
+        }
+        ids[i] = RecordParser.plainReference(bytes, at + 1);
+        while (bytes[at] != ',' && bytes[at] != ')') {
+          at++;
+        }
+        at++;
+      }
+      return ids;
     }
   }
 
@@ -112,10 +172,7 @@ public final class StepRecord {
    * @throws IndexOutOfBoundsException for a negative position
    */
   public Value value(int position) {
-    if (position < 0) {
-      throw new IndexOutOfBoundsException("a record has no position " + position);
-    }
-    return position < parameters.size() ? parameters.get(position) : OMITTED;
+    return isGiven(position) ? parameters.get(position) : OMITTED;
   }
 
   /** The parts of a complex instance; empty for a simple one. */
@@ -125,16 +182,26 @@ public final class StepRecord {
 
   /** The id referred to at a position. */
   public OptionalLong ref(int position) {
-    return value(position).asRef();
+    return isGiven(position) ? parameters.ref(position) : OptionalLong.empty();
   }
 
   /** The ids of the references in the list at a position; what is no reference is left out. */
   public long[] refs(int position) {
-    return value(position).items().stream()
-        .map(Value::asRef)
-        .filter(OptionalLong::isPresent)
-        .mapToLong(OptionalLong::getAsLong)
-        .toArray();
+    return onlyRefs(position).orElseGet(() -> refsAmong(value(position).items()));
+  }
+
+  /** The ids of the list at a position; empty where anything in it is no reference. */
+  public Optional<long[]> onlyRefs(int position) {
+    return isGiven(position)
+        ? Optional.ofNullable(parameters.onlyRefs(position))
+        : Optional.of(new long[0]);
+  }
+
+  private boolean isGiven(int position) {
+    if (position < 0) {
+      throw new IndexOutOfBoundsException("a record has no position " + position);
+    }
+    return position < parameters.size();
   }
 
   /** The text at a position. */

@@ -13,8 +13,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
-/** Reads the text table of entities. */
+/**
+ * Reads the text table of entities. Its names are interned, as are those that the program asks by
+ * and those of a file: no comparison is made more often, and the same ones are told at a glance.
+ */
 final class EntityTable {
 
   private static final Pattern LINE =
@@ -69,17 +73,19 @@ final class EntityTable {
     if (!m.matches()) {
       throw new IllegalStateException("unreadable line in the table of entities: " + line);
     }
-    return new Row(m.group(1), m.group(2), words(m.group(3)), words(m.group(4)));
+    return new Row(m.group(1).intern(), m.group(2), words(m.group(3)), words(m.group(4)));
   }
 
   private void add(Row row) {
-    if (rows.put(row.name.toUpperCase(Locale.ROOT), row) != null) {
+    if (rows.put(row.name.toUpperCase(Locale.ROOT).intern(), row) != null) {
       throw new IllegalStateException(row.name + " stands twice in the table for " + version);
     }
   }
 
   private static List<String> words(String text) {
-    return text == null ? List.of() : List.of(text.trim().split(" "));
+    return text == null
+        ? List.of()
+        : Stream.of(text.trim().split(" ")).map(String::intern).toList();
   }
 
   private EntityType type(String upperName) {
