@@ -39,7 +39,7 @@ class MemoryIT {
     assertThat(survey.exitCode()).describedAs(survey.err()).isZero();
 
     Path out = home.resolve("out");
-    Run takeoff = run(200 + 3 * megabytes, "takeoff", tower, "--out", out);
+    Run takeoff = run(200 + megabytes, "takeoff", tower, "--out", out);
     assertThat(takeoff.exitCode()).describedAs(takeoff.err()).isZero();
     TakeoffResult.read(out).requireLedger();
   }
