@@ -1,11 +1,9 @@
 package org.coatrun.cli.report;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Predicate;
 import org.coatrun.shared.estimate.NominalWeight;
 import org.coatrun.shared.model.Building;
 import org.coatrun.shared.model.Element;
@@ -19,12 +17,44 @@ final class ModelGaps {
   private static final int SECTIONS_LOOKED_AT = 200;
 
   private final Building building;
-  private final List<Member> steel;
+  private final List<Member> steel = new ArrayList<>();
   private final List<String> gaps = new ArrayList<>();
+  private final Map<String, Member> bySection = new LinkedHashMap<>();
+  private int lost;
+  private int unknown;
+  private int bodiless;
+  private int nameless;
 
   private ModelGaps(Building building) {
     this.building = building;
-    steel = building.members().stream().filter(m -> m.classification().isSteel()).toList();
+    building.members().forEach(this::look);
+  }
+
+  /** At all of a member at once: of a large building, members take longer to reach than to ask. */
+  private void look(Member member) {
+    lost += member.identity().storey().isEmpty() ? 1 : 0;
+    unknown += member.classification().substance() == Substance.UNKNOWN ? 1 : 0;
+    if (member.classification().isSteel()) {
+      steel.add(member);
+      bodiless += member.body().isPresent() ? 0 : 1;
+      if (isFraming(member)) {
+        frame(member);
+      }
+    }
+  }
+
+  private void frame(Member member) {
+    String section = member.section().name();
+    if (section.isEmpty()) {
+      nameless++;
+    } else {
+      bySection.putIfAbsent(section, member);
+    }
+  }
+
+  private static boolean isFraming(Member member) {
+    Role role = member.role();
+    return role != Role.PLATE && role != Role.FASTENER && role != Role.OTHER;
   }
 
   /**
@@ -42,7 +72,6 @@ final class ModelGaps {
 
   private void structure() {
     when(building.storeys().isEmpty(), "No storeys: nothing can be told floor by floor.");
-    long lost = count(building.members(), m -> m.identity().storey().isEmpty());
     when(
         !building.storeys().isEmpty() && lost > 0,
         Words.count(lost, "member is", "members are") + " on no storey.");
@@ -50,13 +79,10 @@ final class ModelGaps {
 
   private void steel() {
     when(steel.isEmpty(), "No steel found: there is nothing to coat, or the model does not say.");
-    long unknown =
-        count(building.members(), m -> m.classification().substance() == Substance.UNKNOWN);
     when(
         unknown > 0,
         Words.count(unknown, "member", "members")
             + " without a material or a section that tells: unresolved until it does.");
-    long bodiless = count(steel, m -> !m.body().isPresent());
     when(
         bodiless > 0,
         Words.count(bodiless, "steel element", "steel elements") + " without a body.");
@@ -66,16 +92,12 @@ final class ModelGaps {
   }
 
   private void sections() {
-    long nameless = count(framing(), m -> m.section().name().isEmpty());
     when(
         nameless > 0,
         Words.count(nameless, "steel member", "steel members")
             + " without the name of a section: the drawn body decides.");
-    Map<String, Member> bySection = new LinkedHashMap<>();
-    framing().stream()
-        .filter(m -> !m.section().name().isEmpty())
-        .forEach(m -> bySection.putIfAbsent(m.section().name(), m));
-    long unweighed = count(bySection.keySet(), name -> NominalWeight.of(name).isEmpty());
+    long unweighed =
+        bySection.keySet().stream().filter(name -> NominalWeight.of(name).isEmpty()).count();
     when(
         unweighed > 0,
         Words.count(unweighed, "section", "sections")
@@ -100,12 +122,6 @@ final class ModelGaps {
     when(building.spaces().isEmpty(), "No spaces: zones cannot be named by room.");
   }
 
-  private List<Member> framing() {
-    return steel.stream()
-        .filter(m -> m.role() != Role.PLATE && m.role() != Role.FASTENER && m.role() != Role.OTHER)
-        .toList();
-  }
-
   private static boolean hasFireRating(Element element) {
     return element instanceof Member m
         && m.properties().text("FireRating").filter(text -> !text.isBlank()).isPresent();
@@ -115,9 +131,5 @@ final class ModelGaps {
     if (missing) {
       gaps.add(sentence);
     }
-  }
-
-  private static <T> long count(Collection<T> items, Predicate<T> test) {
-    return items.stream().filter(test).count();
   }
 }

@@ -27,14 +27,28 @@ public final class SurveyScreen {
 
   private final PrintWriter out;
   private final Building building;
-  private final List<Member> steel;
   private final UnitSystem units;
+  private final Runs<Optional<ElementId>> storeys = new Runs<>();
+  private final Runs<Optional<ElementId>> storeysOfSteel = new Runs<>();
+  private final Runs<Substance> substances = new Runs<>();
+  private final Runs<Kind> sections = new Runs<>();
 
   private SurveyScreen(PrintWriter out, Building building, UnitSystem units) {
     this.out = out;
     this.building = building;
-    this.steel = building.members().stream().filter(m -> m.classification().isSteel()).toList();
     this.units = units;
+    building.members().forEach(this::count);
+  }
+
+  /** All counts at once: of a large building, members take longer to reach than to count. */
+  private void count(Member member) {
+    Optional<ElementId> storey = member.identity().storey();
+    storeys.add(storey);
+    substances.add(member.classification().substance());
+    if (member.classification().isSteel()) {
+      storeysOfSteel.add(storey);
+      sections.add(new Kind(member.section().name(), member.role()));
+    }
   }
 
   /** Prints the survey in {@code units}. */
@@ -72,8 +86,8 @@ public final class SurveyScreen {
   }
 
   private void storeys() {
-    Map<Optional<ElementId>, Integer> members = countOnStorey(building.members());
-    Map<Optional<ElementId>, Integer> ofSteel = countOnStorey(steel);
+    Map<Optional<ElementId>, Integer> members = storeys.counts();
+    Map<Optional<ElementId>, Integer> ofSteel = storeysOfSteel.counts();
     Map<Optional<ElementId>, Integer> decks = countOnStorey(building.decks());
     TextTable table =
         new TextTable(
@@ -115,14 +129,14 @@ public final class SurveyScreen {
 
   private void members() {
     out.println("Members:  " + building.members().size());
-    tally(building.members(), m -> m.classification().substance(), Substance::word)
+    inOrder(substances, Substance::word)
         .forEach((word, count) -> out.printf(Locale.ROOT, "  %6d  %s%n", count, word));
     out.println();
   }
 
   private void sections() {
     TextTable table = new TextTable(2, "Section of steel", "Role", "Members");
-    tally(steel, m -> new Kind(m.section().name(), m.role()), Kind::inOrder)
+    inOrder(sections, Kind::inOrder)
         .forEach(
             (key, count) -> {
               String[] parts = key.split("\n", -1);
@@ -137,7 +151,9 @@ public final class SurveyScreen {
 
   private void decks() {
     TextTable table = new TextTable(2, "Deck", "Drawn as", "Count");
-    tally(building.decks(), d -> new Kind(deckName(d), d.form()), Kind::inOrder)
+    Runs<Kind> kinds = new Runs<>();
+    building.decks().forEach(d -> kinds.add(new Kind(deckName(d), d.form())));
+    inOrder(kinds, Kind::inOrder)
         .forEach(
             (key, count) -> {
               String[] parts = key.split("\n", -1);
@@ -176,7 +192,9 @@ public final class SurveyScreen {
 
   private static Map<Optional<ElementId>, Integer> countOnStorey(
       Collection<? extends Element> elements) {
-    return counts(elements, e -> e.identity().storey());
+    Runs<Optional<ElementId>> storeys = new Runs<>();
+    elements.forEach(e -> storeys.add(e.identity().storey()));
+    return storeys.counts();
   }
 
   /** What is counted together. */
@@ -188,34 +206,37 @@ public final class SurveyScreen {
     }
   }
 
-  private static <T, K> Map<String, Integer> tally(
-      Collection<T> items, Function<T, K> key, Function<K, String> words) {
+  private static <K> Map<String, Integer> inOrder(Runs<K> counted, Function<K, String> words) {
     Map<String, Integer> sorted = new TreeMap<>();
-    counts(items, key).forEach((k, count) -> sorted.merge(words.apply(k), count, Integer::sum));
+    counted.counts().forEach((k, count) -> sorted.merge(words.apply(k), count, Integer::sum));
     return sorted;
   }
 
-  /** Neighbours are mostly alike, and counted at once. */
-  private static <T, K> Map<K, Integer> counts(Collection<T> items, Function<? super T, K> key) {
-    Map<K, Integer> counts = new HashMap<>();
-    K last = null;
-    int run = 0;
-    for (T item : items) {
-      K next = key.apply(item);
+  /** Counts what is alike; neighbours mostly are, and are counted at once. */
+  private static final class Runs<K> {
+
+    private final Map<K, Integer> counts = new HashMap<>();
+    private K last;
+    private int run;
+
+    void add(K next) {
       if (!next.equals(last)) {
-        add(counts, last, run);
+        end();
         last = next;
-        run = 0;
       }
       run++;
     }
-    add(counts, last, run);
-    return counts;
-  }
 
-  private static <K> void add(Map<K, Integer> counts, K key, int more) {
-    if (more > 0) {
-      counts.merge(key, more, Integer::sum);
+    Map<K, Integer> counts() {
+      end();
+      return counts;
+    }
+
+    private void end() {
+      if (run > 0) {
+        counts.merge(last, run, Integer::sum);
+        run = 0;
+      }
     }
   }
 }
