@@ -10,7 +10,8 @@ import java.util.Arrays;
  */
 final class NumberList {
 
-  private static final int DIGITS = 20;
+  /** No number is longer, with what stands before and behind it. */
+  private static final int LONGEST = 32;
 
   private final JsonGenerator json;
   private char[] text = new char[1 << 12];
@@ -57,7 +58,7 @@ final class NumberList {
   }
 
   private void next() {
-    if (text.length < length + DIGITS + 8) {
+    if (text.length < length + LONGEST) {
       text = Arrays.copyOf(text, 2 * text.length);
     }
     if (length > 1) {

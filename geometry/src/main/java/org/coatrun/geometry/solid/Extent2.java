@@ -1,7 +1,7 @@
 package org.coatrun.geometry.solid;
 
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.Geometry;
 
 /** A box in a plane: least and greatest u and v. */
 record Extent2(double minU, double minV, double maxU, double maxV) {
@@ -20,8 +20,8 @@ record Extent2(double minU, double minV, double maxU, double maxV) {
     return new Extent2(minU, minV, maxU, maxV);
   }
 
-  static Extent2 of(Polygon polygon) {
-    Envelope e = polygon.getEnvelopeInternal();
+  static Extent2 of(Geometry region) {
+    Envelope e = region.getEnvelopeInternal();
     return new Extent2(e.getMinX(), e.getMinY(), e.getMaxX(), e.getMaxY());
   }
 

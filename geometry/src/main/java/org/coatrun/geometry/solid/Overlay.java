@@ -2,7 +2,6 @@ package org.coatrun.geometry.solid;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
@@ -179,13 +178,7 @@ public final class Overlay {
   }
 
   private boolean apart(Geometry a, Geometry b) {
-    if (a.isEmpty() || b.isEmpty()) {
-      return true;
-    }
-    Envelope x = a.getEnvelopeInternal();
-    Envelope y = b.getEnvelopeInternal();
-    return Math.min(x.getMaxX(), y.getMaxX()) - Math.max(x.getMinX(), y.getMinX()) <= thin
-        || Math.min(x.getMaxY(), y.getMaxY()) - Math.max(x.getMinY(), y.getMinY()) <= thin;
+    return a.isEmpty() || b.isEmpty() || apart(Extent2.of(a), Extent2.of(b));
   }
 
   private Geometry polygon(double[] ring) {

@@ -43,11 +43,7 @@ public final class Remains {
   public Remains(Geometry region, Kernel kernel) {
     this.overlay = kernel.overlay;
     this.region = region;
-    for (int i = 0; i < region.getNumGeometries(); i++) {
-      if (region.getGeometryN(i) instanceof Polygon p && !p.isEmpty()) {
-        left.add(Part.of(p));
-      }
-    }
+    add(region, left);
   }
 
   /** Whether nothing is left. */

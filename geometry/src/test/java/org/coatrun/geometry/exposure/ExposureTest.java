@@ -92,6 +92,16 @@ class ExposureTest {
             Body.of(turned, shape)));
   }
 
+  private void wall(Shape shape) {
+    walls.add(
+        new Wall(
+            Identity.of(2, "wall"),
+            new Classification(Substance.CONCRETE, List.of()),
+            List.of(),
+            Properties.none(),
+            Body.of(turned, shape)));
+  }
+
   private Measurement.Measured measured(long step) {
     return surfaces().measurements().values().stream()
         .filter(m -> m.id().step() == step)
@@ -191,13 +201,7 @@ class ExposureTest {
       walls.clear();
       turned = t;
       steel(1, Role.COLUMN, new Shape.Extrusion(I, Transform3.IDENTITY, Vec3.Z, 3));
-      walls.add(
-          new Wall(
-              Identity.of(2, "wall"),
-              new Classification(Substance.CONCRETE, List.of()),
-              List.of(),
-              Properties.none(),
-              Body.of(turned, block(-2, -0.5, 0.4, 4, 0.4, 2))));
+      wall(block(-2, -0.5, 0.4, 4, 0.4, 2));
       Measurement.Measured m = measured(1);
       double inIt = 0.2 + 2 * 0.012 + (0.2 - 0.008) + 2 * (0.1 - 0.012);
       assertThat(m.ledger().covered().squareMetres()).isCloseTo(2 * inIt, within(1e-9));
@@ -254,19 +258,12 @@ class ExposureTest {
   @Test
   void whatStandsInAShaftIsExposed() {
     steel(1, Role.COLUMN, new Shape.Extrusion(I, Transform3.IDENTITY, Vec3.Z, 3));
-    walls.add(
-        new Wall(
-            Identity.of(2, "shaft"),
-            new Classification(Substance.CONCRETE, List.of()),
-            List.of(),
-            Properties.none(),
-            Body.of(
-                turned,
-                new Shape.Extrusion(
-                    new Profile.RectangleHollow("", 4, 4, 0.3, SHARP, SHARP),
-                    Transform3.IDENTITY,
-                    Vec3.Z,
-                    3))));
+    wall(
+        new Shape.Extrusion(
+            new Profile.RectangleHollow("", 4, 4, 0.3, SHARP, SHARP),
+            Transform3.IDENTITY,
+            Vec3.Z,
+            3));
     close(measured(1).ledger().exposed().squareMetres(), 3 * CONTOUR);
   }
 

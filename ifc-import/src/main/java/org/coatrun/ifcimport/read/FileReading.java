@@ -107,12 +107,8 @@ final class FileReading {
       if (m.classification().isSteel()
           && m.identity().storey().isEmpty()
           && !part.storeys().isEmpty()) {
-        file.findings()
-            .add(
-                ModelFinding.NO_STOREY,
-                m.id().step(),
-                m.identity().guid(),
-                m.identity().sourceClass() + " '" + m.identity().name() + "' is in no storey.");
+        String who = m.identity().sourceClass() + " '" + m.identity().name() + "'";
+        say(ModelFinding.NO_STOREY, m, who + " is in no storey.");
       }
     }
   }
@@ -154,7 +150,9 @@ final class FileReading {
         sayIfDouble(all.get(i), first);
       }
       if (malformed[i]) {
-        sayOfForm(all.get(i));
+        Element e = all.get(i);
+        String sentence = "#" + e.id().step() + " has the GlobalId '" + e.identity().guid() + "'.";
+        say(ModelFinding.MALFORMED_GUID, e, sentence);
       }
     }
   }
@@ -172,14 +170,8 @@ final class FileReading {
     return shared;
   }
 
-  private void sayOfForm(Element e) {
-    String guid = e.identity().guid();
-    file.findings()
-        .add(
-            ModelFinding.MALFORMED_GUID,
-            e.id().step(),
-            guid,
-            "#" + e.id().step() + " has the GlobalId '" + guid + "'.");
+  private void say(ModelFinding code, Element e, String sentence) {
+    file.findings().add(code, e.id().step(), e.identity().guid(), sentence);
   }
 
   private void sayIfDouble(Element e, Map<String, Long> first) {
@@ -187,12 +179,8 @@ final class FileReading {
     Long other = first.putIfAbsent(guid, e.id().step());
     // a sheet of deck is listed as member too
     if (other != null && other != e.id().step() && !guid.isEmpty()) {
-      file.findings()
-          .add(
-              ModelFinding.DOUBLE_GUID,
-              e.id().step(),
-              guid,
-              "#" + e.id().step() + " and #" + other + " bear the same GlobalId.");
+      String sentence = "#" + e.id().step() + " and #" + other + " bear the same GlobalId.";
+      say(ModelFinding.DOUBLE_GUID, e, sentence);
     }
   }
 }
