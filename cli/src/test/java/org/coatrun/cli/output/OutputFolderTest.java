@@ -1,5 +1,6 @@
 package org.coatrun.cli.output;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -27,7 +28,7 @@ class OutputFolderTest {
 
     assertThat(names(home.resolve("a/b"))).containsExactly("out");
     assertThat(names(target)).containsExactly("one.txt", "two.txt");
-    assertThat(target.resolve("two.txt")).content().isEqualTo("zwei ü");
+    assertThat(target.resolve("two.txt")).content(UTF_8).isEqualTo("zwei ü");
   }
 
   @Test
