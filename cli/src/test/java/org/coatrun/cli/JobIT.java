@@ -1,5 +1,6 @@
 package org.coatrun.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
@@ -72,7 +73,9 @@ class JobIT {
 
     assertThat(run.exitCode()).isZero();
     assertThat(run.out()).contains("\"title\" : \"Coatrun job file\"");
-    assertThat(Program.DISTRIBUTION.resolve("schema/job.schema.json")).hasContent(run.out());
+    assertThat(Program.DISTRIBUTION.resolve("schema/job.schema.json"))
+        .usingCharset(UTF_8)
+        .hasContent(run.out());
     assertThat(Program.DISTRIBUTION.resolve("schema/listing.schema.json")).exists();
   }
 
