@@ -78,7 +78,11 @@ public final class Entity {
   }
 
   public double needNumber(String attribute) {
-    return number(attribute).orElseThrow(() -> broken(attribute + " is no number"));
+    OptionalDouble number = number(attribute);
+    if (number.isEmpty()) {
+      throw broken(attribute + " is no number");
+    }
+    return number.getAsDouble();
   }
 
   public Optional<String> item(String attribute) {
@@ -109,20 +113,22 @@ public final class Entity {
   }
 
   public Entity need(String attribute) {
-    return ref(attribute).orElseThrow(() -> broken(attribute + " is missing"));
+    OptionalLong id = refId(attribute);
+    if (id.isEmpty()) {
+      throw broken(attribute + " is missing");
+    }
+    return model.get(id.getAsLong(), this, attribute);
   }
 
   /** The records referred to in a list of references. */
   public List<Entity> refs(String attribute) {
     int at = type.position(attribute);
-    long[] ids =
-        at < 0
-            ? NONE
-            : record
-                .onlyRefs(at)
-                .orElseThrow(() -> broken("something in " + attribute + " is no reference"));
-    var all = new ArrayList<Entity>(ids.length);
-    for (long id : ids) {
+    Optional<long[]> ids = at < 0 ? Optional.of(NONE) : record.onlyRefs(at);
+    if (ids.isEmpty()) {
+      throw broken("something in " + attribute + " is no reference");
+    }
+    var all = new ArrayList<Entity>(ids.get().length);
+    for (long id : ids.get()) {
       all.add(model.get(id, this, attribute));
     }
     return all;
@@ -143,10 +149,14 @@ public final class Entity {
 
   /** The numbers in a list that is itself part of an attribute. */
   public List<Double> numbers(Value list, String attribute) {
-    var all = new ArrayList<Double>();
-    for (Value item : list.items()) {
-      all.add(
-          item.asReal().orElseThrow(() -> broken("something in " + attribute + " is no number")));
+    List<Value> items = list.items();
+    var all = new ArrayList<Double>(items.size());
+    for (Value item : items) {
+      OptionalDouble number = item.asReal();
+      if (number.isEmpty()) {
+        throw broken("something in " + attribute + " is no number");
+      }
+      all.add(number.getAsDouble());
     }
     return all;
   }

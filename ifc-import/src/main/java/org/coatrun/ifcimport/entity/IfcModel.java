@@ -36,7 +36,12 @@ public final class IfcModel {
 
   /** The record with that number; empty where it is missing or of an unknown kind. */
   public Optional<Entity> find(long id) {
-    return file.find(id).flatMap(r -> schema.type(r.name()).map(type -> entity(r, type)));
+    Optional<StepRecord> record = file.find(id);
+    if (record.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<EntityType> type = schema.type(record.get().name());
+    return type.isPresent() ? Optional.of(entity(record.get(), type.get())) : Optional.empty();
   }
 
   /**
@@ -62,14 +67,11 @@ public final class IfcModel {
   }
 
   private Entity known(StepRecord record) {
-    EntityType type =
-        schema
-            .type(record.name())
-            .orElseThrow(
-                () ->
-                    new BrokenRecordException(
-                        record.id(), record.name(), "this kind is not handled"));
-    return entity(record, type);
+    Optional<EntityType> type = schema.type(record.name());
+    if (type.isEmpty()) {
+      throw new BrokenRecordException(record.id(), record.name(), "this kind is not handled");
+    }
+    return entity(record, type.get());
   }
 
   private Entity entity(StepRecord record, EntityType type) {
@@ -94,7 +96,8 @@ public final class IfcModel {
 
   /** Whether the record is of the named entity or a subtype, without decoding it. */
   public boolean isA(long id, String entityName) {
-    return typeOf(id).map(t -> t.isA(entityName)).orElse(false);
+    Optional<EntityType> type = typeOf(id);
+    return type.isPresent() && type.get().isA(entityName);
   }
 
   /** Numbers of all records of the named entity and its subtypes, ascending. */

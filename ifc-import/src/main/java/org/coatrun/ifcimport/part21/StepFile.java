@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.LongConsumer;
+import org.coatrun.shared.finding.FileFinding;
 import org.coatrun.shared.finding.Finding;
 
 /**
@@ -137,10 +138,15 @@ public final class StepFile implements AutoCloseable {
   }
 
   private StepRecord decode(int number, long id) {
-    FaultSink faults =
-        (code, sentence) ->
-            opened.log().add(code, opened.index().position(number), id, "#" + id + ": " + sentence);
-    return opened.index().decode(number, opened.source(), faults);
+    return opened.index().decode(number, opened.source(), new FaultsOf(opened, number, id));
+  }
+
+  /** Where the faults of a record go. No lambda, which would be dearer: each record needs one. */
+  private record FaultsOf(Opened opened, int number, long id) implements FaultSink {
+    @Override
+    public void fault(FileFinding code, String sentence) {
+      opened.log().add(code, opened.index().position(number), id, "#" + id + ": " + sentence);
+    }
   }
 
   /** Gives back what the file holds; temporary files go. */

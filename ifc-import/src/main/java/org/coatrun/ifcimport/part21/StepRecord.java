@@ -187,7 +187,8 @@ public final class StepRecord {
 
   /** The ids of the references in the list at a position; what is no reference is left out. */
   public long[] refs(int position) {
-    return onlyRefs(position).orElseGet(() -> refsAmong(value(position).items()));
+    Optional<long[]> only = onlyRefs(position);
+    return only.isPresent() ? only.get() : refsAmong(value(position).items());
   }
 
   /** The ids of the list at a position; empty where anything in it is no reference. */

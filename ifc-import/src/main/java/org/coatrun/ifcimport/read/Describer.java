@@ -7,6 +7,7 @@ import org.coatrun.ifcimport.entity.BrokenRecordException;
 import org.coatrun.ifcimport.entity.Entity;
 import org.coatrun.ifcimport.read.Materials.MaterialSet;
 import org.coatrun.ifcimport.recognise.Description;
+import org.coatrun.ifcimport.schema.EntityType;
 import org.coatrun.shared.finding.ModelFinding;
 import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.model.Identity;
@@ -36,7 +37,11 @@ final class Describer {
 
   TypeFacts type(Entity element) {
     long id = typeId(element);
-    return id < 0 ? NO_TYPE : types.computeIfAbsent(id, this::readType);
+    if (id < 0) {
+      return NO_TYPE;
+    }
+    TypeFacts known = types.get(id);
+    return known != null ? known : types.computeIfAbsent(id, this::readType);
   }
 
   private TypeFacts readType(long id) {
@@ -61,17 +66,17 @@ final class Describer {
   }
 
   /** The element's own materials, else its type's. */
-  MaterialSet materials(Entity element) {
+  private MaterialSet materials(Entity element, TypeFacts type) {
     MaterialSet own = materialOf(element.id());
-    return own.materials().isEmpty() && own.profile().isEmpty() ? type(element).materials() : own;
+    return own.materials().isEmpty() && own.profile().isEmpty() ? type.materials() : own;
   }
 
   Description describe(Entity element) {
     TypeFacts type = type(element);
-    MaterialSet set = materials(element);
+    MaterialSet set = materials(element, type);
     return new Description(
         element.kind(),
-        ownOrTypes(element),
+        ownOrTypes(element, type),
         element.text("Name"),
         element.text("ObjectType"),
         type.name(),
@@ -81,9 +86,9 @@ final class Describer {
         wholeKind(element));
   }
 
-  private String ownOrTypes(Entity element) {
+  private static String ownOrTypes(Entity element, TypeFacts type) {
     String own = predefined(element);
-    return own.isEmpty() ? type(element).predefined() : own;
+    return own.isEmpty() ? type.predefined() : own;
   }
 
   /**
@@ -94,7 +99,7 @@ final class Describer {
     Optional<Entity> at = Optional.of(element);
     for (int i = 0; i < Structure.MOST_NESTED && at.isPresent(); i++) {
       Entity e = at.get();
-      if (e.isA("IfcRoof") || ownOrTypes(e).equals("ROOF")) {
+      if (e.isA("IfcRoof") || ownOrTypes(e, type(e)).equals("ROOF")) {
         return true;
       }
       at = structure.wholeOf(e.id()).flatMap(w -> file.model().find(w.step()));
@@ -104,7 +109,8 @@ final class Describer {
 
   private Optional<Profile> profile(Entity element, MaterialSet set) {
     Optional<Entity> swept = file.shapes().sweptProfile(element);
-    return swept.or(set::profile).map(p -> cached(p));
+    Optional<Entity> from = swept.isPresent() ? swept : set.profile();
+    return from.isPresent() ? Optional.of(cached(from.get())) : Optional.empty();
   }
 
   private Profile cached(Entity profile) {
@@ -124,11 +130,10 @@ final class Describer {
   }
 
   private String wholeKind(Entity element) {
-    return structure
-        .wholeOf(element.id())
-        .flatMap(w -> file.model().typeOf(w.step()))
-        .map(t -> t.name())
-        .orElse("");
+    Optional<ElementId> whole = structure.wholeOf(element.id());
+    return whole.isPresent()
+        ? file.model().typeOf(whole.get().step()).map(EntityType::name).orElse("")
+        : "";
   }
 
   /** Whether an element is among its own wholes; it counts as having none then. */
@@ -150,16 +155,16 @@ final class Describer {
 
   /** Says so where the chain of placements that an element stands by does not end. */
   void sayOfPlace(Entity element) {
-    file.shapes()
-        .placementFault(element)
-        .ifPresent(
-            e ->
-                file.findings()
-                    .add(
-                        ModelFinding.BROKEN_PLACEMENT,
-                        file.model().file().contains(e.step()) ? e.step() : element.id(),
-                        "",
-                        e.getMessage() + "."));
+    Optional<BrokenRecordException> fault = file.shapes().placementFault(element);
+    if (fault.isPresent()) {
+      long step = fault.get().step();
+      file.findings()
+          .add(
+              ModelFinding.BROKEN_PLACEMENT,
+              file.model().file().contains(step) ? step : element.id(),
+              "",
+              fault.get().getMessage() + ".");
+    }
   }
 
   /** Says so where one body was chosen from several. */

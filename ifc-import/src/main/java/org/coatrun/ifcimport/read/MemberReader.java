@@ -11,12 +11,11 @@ import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.coatrun.ifcimport.entity.BrokenRecordException;
 import org.coatrun.ifcimport.entity.Entity;
-import org.coatrun.ifcimport.recognise.Candidates;
 import org.coatrun.ifcimport.recognise.Decks;
 import org.coatrun.ifcimport.recognise.Description;
-import org.coatrun.ifcimport.recognise.Roles;
+import org.coatrun.ifcimport.recognise.Recogniser;
+import org.coatrun.ifcimport.recognise.Recognition;
 import org.coatrun.ifcimport.recognise.SectionNames;
-import org.coatrun.ifcimport.recognise.Substances;
 import org.coatrun.ifcimport.schema.EntityType;
 import org.coatrun.shared.finding.ModelFinding;
 import org.coatrun.shared.model.Body;
@@ -63,6 +62,7 @@ final class MemberReader {
   private final SourceFile file;
   private final Describer describer;
   private final Workers workers;
+  private final Recogniser recogniser = new Recogniser();
   private final Queue<Deck> decks = new ConcurrentLinkedQueue<>();
 
   /** How many of each kind show no sign of structural steel. */
@@ -99,7 +99,7 @@ final class MemberReader {
   /** Null where the element is of a kind that counts only as structural steel, and is none. */
   private Member member(long id) {
     EntityType type = file.model().typeOf(id).orElseThrow();
-    if (isOneOf(ALWAYS, type)) {
+    if (type.isAny(ALWAYS)) {
       return always(id);
     }
     Member steel = sometimes(id);
@@ -109,20 +109,11 @@ final class MemberReader {
     return steel;
   }
 
-  private static boolean isOneOf(List<String> kinds, EntityType type) {
-    for (String kind : kinds) {
-      if (type.isA(kind)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
   private Member always(long id) {
     Entity element = file.model().get(id);
     try {
       Description d = describer.describe(element);
-      return member(element, d, Substances.of(d));
+      return member(element, d, recogniser.of(d));
     } catch (BrokenRecordException e) {
       file.findings().broken(e);
       return bare(element);
@@ -157,30 +148,29 @@ final class MemberReader {
     try {
       Entity element = file.model().get(id);
       Description d = describer.describe(element);
-      Classification substance = Substances.of(d);
-      boolean steel =
-          Candidates.isStructural(d, substance) && element.refId("Representation").isPresent();
-      return steel ? member(element, d, substance) : null;
+      Recognition recognition = recogniser.of(d);
+      boolean steel = recognition.isStructural() && element.refId("Representation").isPresent();
+      return steel ? member(element, d, recognition) : null;
     } catch (BrokenRecordException e) {
       file.findings().broken(e);
       return null;
     }
   }
 
-  private Member member(Entity element, Description d, Classification substance) {
+  private Member member(Entity element, Description d, Recognition recognition) {
     FileProperties properties = describer.properties(element);
     Body body = body(element);
-    say(element, d, substance, properties, body);
-    if (Decks.isSheet(d) && body.isPresent()) {
+    say(element, recognition, properties, body);
+    if (recognition.isSheet() && body.isPresent()) {
       decks.add(sheet(element, d, properties, body));
     }
     describer.sayOfPlace(element);
     describer.sayOfBodies(element);
     return new Member(
         describer.identity(element),
-        Roles.of(d),
-        SectionNames.of(d, properties::text),
-        substance,
+        recognition.role(),
+        SectionNames.of(d, recognition, properties),
+        recognition.substance(),
         d.materials(),
         properties,
         body);
@@ -227,32 +217,27 @@ final class MemberReader {
   private boolean isCountedPart(long part) {
     return file.model()
         .find(part)
-        .filter(p -> isOneOf(ALWAYS, p.type()) || isSteelPart(p))
+        .filter(p -> p.type().isAny(ALWAYS) || isSteelPart(p))
         .filter(p -> !describer.isPartOfItself(p))
         .map(p -> file.shapes().body(p).isPresent())
         .orElse(false);
   }
 
   private boolean isSteelPart(Entity part) {
-    if (!isOneOf(SOMETIMES, part.type())) {
-      return false;
-    }
-    Description d = describer.describe(part);
-    return Candidates.isStructural(d, Substances.of(d));
+    return part.type().isAny(SOMETIMES) && recogniser.of(describer.describe(part)).isStructural();
   }
 
-  private void say(
-      Entity element, Description d, Classification c, FileProperties properties, Body body) {
+  private void say(Entity element, Recognition recognition, FileProperties properties, Body body) {
     if (!body.isPresent() && file.relations().partsOf.first(element.id()) < 0) {
       say(element, ModelFinding.NO_BODY, what(element) + " has no body.");
     }
-    if (c.substance() == Substance.UNKNOWN) {
+    if (recognition.substance().substance() == Substance.UNKNOWN) {
       say(
           element,
           ModelFinding.UNKNOWN_SUBSTANCE,
           "Nothing says what " + what(element) + " is of.");
     }
-    if (Substances.isContradictory(d)) {
+    if (recognition.isContradictory()) {
       say(
           element,
           ModelFinding.CONTRADICTORY_MATERIAL,

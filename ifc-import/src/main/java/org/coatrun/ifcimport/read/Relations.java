@@ -1,5 +1,6 @@
 package org.coatrun.ifcimport.read;
 
+import java.util.OptionalLong;
 import java.util.function.Function;
 import org.coatrun.ifcimport.entity.BrokenRecordException;
 import org.coatrun.ifcimport.entity.Entity;
@@ -104,9 +105,11 @@ final class Relations {
   }
 
   private static long[] needed(Entity relation, String attribute) {
-    return new long[] {
-      relation.refId(attribute).orElseThrow(() -> relation.broken(attribute + " is missing"))
-    };
+    OptionalLong id = relation.refId(attribute);
+    if (id.isEmpty()) {
+      throw relation.broken(attribute + " is missing");
+    }
+    return new long[] {id.getAsLong()};
   }
 
   private void one(String kind, String key, String value, LongMultimap into) {
@@ -128,11 +131,11 @@ final class Relations {
     each(
         "IfcRelDefinesByProperties",
         r -> {
-          long[] several = r.refIds("RelatingPropertyDefinition");
+          OptionalLong one = r.refId("RelatingPropertyDefinition");
           long[] sets =
-              several.length > 0
-                  ? several
-                  : r.refId("RelatingPropertyDefinition").stream().toArray();
+              one.isPresent()
+                  ? new long[] {one.getAsLong()}
+                  : r.refIds("RelatingPropertyDefinition");
           return new Links(r.refIds("RelatedObjects"), sets);
         },
         propertiesOf::put);

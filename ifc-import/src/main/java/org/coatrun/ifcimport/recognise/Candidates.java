@@ -6,7 +6,7 @@ import org.coatrun.shared.model.Evidence;
 import org.coatrun.shared.shape.Profile;
 
 /** Elements of a kind that is structural steel only now and then. */
-public final class Candidates {
+final class Candidates {
 
   /** Their parts are layers and studs, which are not fireproofed as members. */
   private static final Set<String> NOT_FRAMES =
@@ -23,7 +23,7 @@ public final class Candidates {
    * Whether such an element is structural steel: its material says steel, a section is named, or
    * its profile is one of steel and not a pipe's.
    */
-  public static boolean isStructural(Description d, Classification c) {
+  static boolean isStructural(Description d, Classification c) {
     if (!c.isSteel() || NOT_FRAMES.contains(d.wholeEntity())) {
       return false;
     }

@@ -40,7 +40,7 @@ public final class Decks {
    * than the bare word calls it so, as "deck" also stands in the names of what carries or closes
    * one.
    */
-  public static boolean isSheet(Description d) {
+  static boolean isSheet(Description d) {
     if (!d.isKind("IfcPlate", "IfcMember")) {
       return false;
     }

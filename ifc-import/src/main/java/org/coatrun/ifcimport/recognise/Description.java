@@ -29,6 +29,19 @@ public record Description(
     materials = List.copyOf(materials);
   }
 
+  /** Whether all is the same, the profile being the very object. */
+  boolean isSameAs(Description other) {
+    return name.equals(other.name)
+        && profile.orElse(null) == other.profile.orElse(null)
+        && entity.equals(other.entity)
+        && predefined.equals(other.predefined)
+        && objectType.equals(other.objectType)
+        && typeName.equals(other.typeName)
+        && materialProfile.equals(other.materialProfile)
+        && wholeEntity.equals(other.wholeEntity)
+        && materials.equals(other.materials);
+  }
+
   /** All names that people gave it, as one text. */
   String names() {
     return typeName + " " + objectType + " " + name;

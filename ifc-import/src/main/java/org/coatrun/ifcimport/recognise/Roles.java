@@ -3,13 +3,13 @@ package org.coatrun.ifcimport.recognise;
 import org.coatrun.shared.model.Role;
 
 /** What an element does in the frame, from its class, its predefined type and its names. */
-public final class Roles {
+final class Roles {
 
   private static final WordList WORDS = WordList.read("roles.txt");
 
   private Roles() {}
 
-  public static Role of(Description d) {
+  static Role of(Description d) {
     Role byType = byPredefined(d.predefined());
     if (byType != Role.OTHER) {
       return byType;

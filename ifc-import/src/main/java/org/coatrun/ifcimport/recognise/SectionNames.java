@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Function;
+import org.coatrun.shared.model.Properties;
 import org.coatrun.shared.model.Role;
 import org.coatrun.shared.model.SectionDesignation;
 import org.coatrun.shared.model.SectionDesignation.Family;
@@ -32,48 +32,62 @@ public final class SectionNames {
    * its properties, in that order; where none of them names a known section, what the profile calls
    * itself. A plate that is named after the beam it belongs to does not have that beam's section:
    * of what it is called only flat sections count.
-   *
-   * @param property the text of the element's property of a name
    */
-  public static SectionName of(Description d, Function<String, Optional<String>> property) {
-    String profile = d.profile().map(Profile::name).orElse("").trim();
-    String material = d.materialProfile().trim();
-    boolean plate = Roles.of(d) == Role.PLATE;
-    return named(profile, Source.PROFILE)
-        .or(() -> named(material, Source.MATERIAL_PROFILE))
-        .or(() -> called(d.typeName(), Source.TYPE_NAME, plate))
-        .or(() -> called(d.objectType(), Source.TYPE_NAME, plate))
-        .or(() -> called(d.name(), Source.NAME, plate))
-        .or(() -> stated(property, plate))
-        .orElseGet(() -> asGiven(profile, material));
+  public static SectionName of(Description d, Recognition recognition, Properties properties) {
+    if (recognition.section().isGiven()) {
+      return recognition.section();
+    }
+    SectionName stated = stated(properties, recognition.role());
+    return stated.isGiven() ? stated : asGiven(d);
   }
 
-  private static Optional<SectionName> called(String text, Source source, boolean plate) {
-    return designation(text)
-        .filter(d -> !plate || d.family() == Family.FLAT)
-        .map(d -> new SectionName(d.text(), source));
+  /** The same, without the properties; {@link SectionName#NONE} where no known section is named. */
+  static SectionName known(Description d, Role role) {
+    SectionName named = named(profile(d), Source.PROFILE);
+    if (!named.isGiven()) {
+      named = named(d.materialProfile().trim(), Source.MATERIAL_PROFILE);
+    }
+    if (!named.isGiven()) {
+      named = called(d.typeName(), Source.TYPE_NAME, role);
+    }
+    if (!named.isGiven()) {
+      named = called(d.objectType(), Source.TYPE_NAME, role);
+    }
+    return named.isGiven() ? named : called(d.name(), Source.NAME, role);
   }
 
-  private static Optional<SectionName> stated(
-      Function<String, Optional<String>> property, boolean plate) {
+  private static String profile(Description d) {
+    return d.profile().map(Profile::name).orElse("").trim();
+  }
+
+  private static SectionName called(String text, Source source, Role role) {
+    Optional<SectionDesignation> d = designation(text);
+    return d.isPresent() && (role != Role.PLATE || d.get().family() == Family.FLAT)
+        ? new SectionName(d.get().text(), source)
+        : SectionName.NONE;
+  }
+
+  private static SectionName stated(Properties properties, Role role) {
+    Map<String, String> texts = properties.texts(PROPERTIES);
     for (String name : PROPERTIES) {
-      Optional<SectionName> called =
-          property.apply(name).flatMap(text -> called(text, Source.PROPERTY, plate));
-      if (called.isPresent()) {
+      SectionName called = called(texts.getOrDefault(name, ""), Source.PROPERTY, role);
+      if (called.isGiven()) {
         return called;
       }
     }
-    return Optional.empty();
+    return SectionName.NONE;
   }
 
-  private static Optional<SectionName> named(String text, Source source) {
-    return designation(text).map(d -> new SectionName(d.text(), source));
+  private static SectionName named(String text, Source source) {
+    Optional<SectionDesignation> d = designation(text);
+    return d.isPresent() ? new SectionName(d.get().text(), source) : SectionName.NONE;
   }
 
-  private static SectionName asGiven(String profile, String material) {
-    if (!profile.isEmpty()) {
-      return new SectionName(profile, Source.PROFILE);
+  private static SectionName asGiven(Description d) {
+    if (!profile(d).isEmpty()) {
+      return new SectionName(profile(d), Source.PROFILE);
     }
+    String material = d.materialProfile().trim();
     return material.isEmpty()
         ? SectionName.NONE
         : new SectionName(material, Source.MATERIAL_PROFILE);

@@ -38,7 +38,7 @@ public final class Substances {
   }
 
   /** Whether the materials name steel and something else beside it that bears loads. */
-  public static boolean isContradictory(Description d) {
+  static boolean isContradictory(Description d) {
     if (d.materials().size() < 2) {
       return false;
     }

@@ -52,6 +52,16 @@ public final class EntityType {
     return kinds.contains(entityName);
   }
 
+  /** Whether this is one of the named entities or a subtype of one. */
+  public boolean isAny(List<String> entityNames) {
+    for (String entityName : entityNames) {
+      if (isA(entityName)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   @Override
   public String toString() {
     return name;

@@ -67,7 +67,9 @@ final class BodyChoice {
       }
     }
     List<Entity> bodies = named.isEmpty() ? likely : named;
-    bodies.sort(Comparator.comparingInt(BodyChoice::rank).reversed());
+    if (bodies.size() > 1) {
+      bodies.sort(Comparator.comparingInt(BodyChoice::rank).reversed());
+    }
     return bodies;
   }
 

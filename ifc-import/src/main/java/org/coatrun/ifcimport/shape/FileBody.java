@@ -14,7 +14,9 @@ final class FileBody implements Body {
   private final Shapes shapes;
   private final long placementId;
   private final long shapeId;
-  private volatile Optional<Boolean> present = Optional.empty();
+
+  /** Null until it was asked. */
+  private volatile Boolean present;
 
   FileBody(Shapes shapes, long placementId, long shapeId) {
     this.shapes = shapes;
@@ -24,10 +26,12 @@ final class FileBody implements Body {
 
   @Override
   public boolean isPresent() {
-    if (present.isEmpty()) {
-      present = Optional.of(shapes.hasBody(shapeId));
+    Boolean known = present;
+    if (known == null) {
+      known = shapes.hasBody(shapeId);
+      present = known;
     }
-    return present.get();
+    return known;
   }
 
   @Override

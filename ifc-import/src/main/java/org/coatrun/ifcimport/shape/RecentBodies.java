@@ -42,7 +42,8 @@ final class RecentBodies {
     Choice choice = choices.get(slot);
     if (choice == null || choice.shape != productShape) {
       List<Entity> bodies = BodyChoice.bodies(model.get(productShape));
-      choice = new Choice(productShape, bodies.stream().findFirst(), bodies.size());
+      Optional<Entity> best = bodies.isEmpty() ? Optional.empty() : Optional.of(bodies.get(0));
+      choice = new Choice(productShape, best, bodies.size());
       choices.set(slot, choice);
     }
     return choice;

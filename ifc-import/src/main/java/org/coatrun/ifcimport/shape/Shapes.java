@@ -7,6 +7,7 @@ import org.coatrun.ifcimport.entity.BrokenRecordException;
 import org.coatrun.ifcimport.entity.Entity;
 import org.coatrun.ifcimport.entity.IfcModel;
 import org.coatrun.ifcimport.entity.Units;
+import org.coatrun.ifcimport.schema.EntityType;
 import org.coatrun.shared.model.Body;
 import org.coatrun.shared.shape.Profile;
 import org.coatrun.shared.shape.Shape;
@@ -103,10 +104,10 @@ public final class Shapes {
       if (placement >= 0) {
         placements.world(placement);
       }
-      return recent
-          .of(productShape)
-          .flatMap(body -> prints.of(body.refIds("Items")))
-          .map(print -> new Likeness(this, print));
+      Optional<Entity> body = recent.of(productShape);
+      Optional<Fingerprints.Print> print =
+          body.isPresent() ? prints.of(body.get().refIds("Items")) : Optional.empty();
+      return print.isPresent() ? Optional.of(new Likeness(this, print.get())) : Optional.empty();
     } catch (BrokenRecordException e) {
       return Optional.empty();
     }
@@ -145,28 +146,20 @@ public final class Shapes {
     try {
       OptionalLong shape = product.refId("Representation");
       Optional<Entity> body = shape.isEmpty() ? Optional.empty() : recent.of(shape.getAsLong());
-      return body.flatMap(Shapes::firstItem).flatMap(Shapes::profileOf);
+      return body.flatMap(Shapes::leadingItem).flatMap(Shapes::profileOf);
     } catch (BrokenRecordException e) {
       return Optional.empty();
     }
   }
 
   /** The first item of a body, if it is of a kind that may lead to a profile. */
-  private static Optional<Entity> firstItem(Entity representation) {
+  private static Optional<Entity> leadingItem(Entity representation) {
     long[] items = representation.refIds("Items");
     IfcModel model = representation.model();
-    return items.length > 0 && leads(model, items[0])
+    Optional<EntityType> first = items.length == 0 ? Optional.empty() : model.typeOf(items[0]);
+    return first.isPresent() && first.get().isAny(LEADING)
         ? Optional.of(model.get(items[0]))
         : Optional.empty();
-  }
-
-  private static boolean leads(IfcModel model, long item) {
-    for (String kind : LEADING) {
-      if (model.isA(item, kind)) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private static Optional<Entity> profileOf(Entity item) {

@@ -19,4 +19,9 @@ public record SectionName(String name, Source source) {
 
   /** No designation. */
   public static final SectionName NONE = new SectionName("", Source.NONE);
+
+  /** Whether there is a designation. */
+  public boolean isGiven() {
+    return source != Source.NONE;
+  }
 }
