@@ -55,7 +55,9 @@ final class GeometryBlock {
     try (DeflaterOutputStream out = new DeflaterOutputStream(bytes, deflater)) {
       out.write(number(meshes.size()));
       for (LocalMesh mesh : meshes.keySet()) {
-        out.write(bytes(mesh.bytes()));
+        ByteBuffer all = little(mesh.size());
+        mesh.put(all);
+        out.write(all.array());
       }
       out.write(number(instances.size()));
       for (byte[] instance : instances) {
@@ -75,20 +77,14 @@ final class GeometryBlock {
     for (Vec3 v : List.of(f.x(), f.y(), f.z(), f.origin())) {
       out.putFloat((float) v.x()).putFloat((float) v.y()).putFloat((float) v.z());
     }
-    return bytes(out.rewind());
+    return out.array();
   }
 
   private static ByteBuffer little(int size) {
     return ByteBuffer.allocate(size).order(ByteOrder.LITTLE_ENDIAN);
   }
 
-  private static byte[] bytes(ByteBuffer whole) {
-    byte[] bytes = new byte[whole.remaining()];
-    whole.get(bytes);
-    return bytes;
-  }
-
   private static byte[] number(int value) {
-    return bytes(little(4).putInt(value).rewind());
+    return little(4).putInt(value).array();
   }
 }

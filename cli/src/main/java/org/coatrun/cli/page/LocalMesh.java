@@ -1,55 +1,49 @@
 package org.coatrun.cli.page;
 
 import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
 
 /**
- * A welded mesh in the frame of its element, as it stands in the {@link GeometryBlock}: vertices on
- * 16-bit numbers at 0.5 mm, coarser for meshes beyond 16 m. Like meshes are equal.
+ * A welded mesh in the frame of its element: vertices on 16-bit numbers at 0.5 mm, coarser for
+ * meshes beyond 16 m. Like meshes are equal.
  */
 final class LocalMesh {
 
   private static final double STEP_M = 0.0005;
   private static final int HEAD = 12;
-  private static final int[] BOX = {
+  private static final char[] BOX = {
     0, 2, 1, 1, 2, 3, 4, 5, 6, 5, 7, 6, 0, 1, 4, 1, 5, 4, 2, 6, 3, 3, 6, 7, 0, 4, 2, 2, 4, 6, 1, 3,
     5, 3, 7, 5
   };
 
-  private final ByteBuffer bytes;
+  private final WeldedMesh welded;
+  private final float scale;
   private final int hash;
 
-  private LocalMesh(ByteBuffer bytes) {
-    this.bytes = bytes;
-    this.hash = bytes.hashCode();
+  private LocalMesh(WeldedMesh welded, float scale) {
+    this.welded = welded;
+    this.scale = scale;
+    this.hash = 31 * welded.hashCode() + Float.hashCode(scale);
   }
 
   static LocalMesh of(PageMesh mesh) {
     double most = most(mesh.points());
     double scale = Math.max(STEP_M, most / Short.MAX_VALUE);
-    return of(WeldedMesh.of(mesh, scale), (float) scale);
+    return new LocalMesh(WeldedMesh.of(mesh, scale), (float) scale);
   }
 
   /** The greatest distance from nought of any number. */
   private static double most(double[] numbers) {
     double most = 0;
     for (double number : numbers) {
-      most = Math.max(most, Math.abs(number));
+      double distance = Math.abs(number);
+      most = distance > most ? distance : most;
     }
     return most;
   }
 
-  /**
-   * {@code u32 vertices, u32 triangles, f32 scale, i16 xyz, u16 corners, u8 states}, the lists
-   * padded to four bytes, little-endian.
-   */
-  ByteBuffer bytes() {
-    return bytes.duplicate();
-  }
-
   @Override
   public boolean equals(Object other) {
-    return other instanceof LocalMesh mesh && bytes.equals(mesh.bytes);
+    return other instanceof LocalMesh mesh && scale == mesh.scale && welded.equals(mesh.welded);
   }
 
   @Override
@@ -59,46 +53,31 @@ final class LocalMesh {
 
   /** Metres a step of the grid. */
   double scale() {
-    return little().getFloat(8);
+    return scale;
   }
 
-  /** As it was before it became bytes. */
+  /** The mesh in steps of the grid. */
   WeldedMesh welded() {
-    ByteBuffer in = little();
-    short[] grid = new short[3 * in.getInt(0)];
-    int[] corners = new int[3 * in.getInt(4)];
-    byte[] states = new byte[in.getInt(4)];
-    in.position(HEAD);
-    for (int i = 0; i < grid.length; i++) {
-      grid[i] = in.getShort();
-    }
-    in.position(padded(in.position()));
-    for (int i = 0; i < corners.length; i++) {
-      corners[i] = Short.toUnsignedInt(in.getShort());
-    }
-    in.position(padded(in.position()));
-    in.get(states);
-    return new WeldedMesh(grid, corners, states);
+    return welded;
   }
 
   /** How many triangles it has. */
   int triangles() {
-    return little().getInt(4);
+    return welded.states().length;
   }
 
   /** The area of the box around it, in its own axes, square metres. */
   double boxArea() {
-    short[] c = corners();
-    double scale = little().getFloat(8);
-    double x = (c[3] - c[0]) * scale;
-    double y = (c[4] - c[1]) * scale;
-    double z = (c[5] - c[2]) * scale;
+    short[] c = welded.box();
+    double x = (c[3] - c[0]) * (double) scale;
+    double y = (c[4] - c[1]) * (double) scale;
+    double z = (c[5] - c[2]) * (double) scale;
     return 2 * (x * y + y * z + z * x);
   }
 
   /** A plain box around it, exposed all over. */
   LocalMesh box() {
-    short[] own = welded().grid();
+    short[] own = welded.grid();
     double[] points = new double[own.length];
     for (int i = 0; i < own.length; i++) {
       points[i] = own[i];
@@ -110,42 +89,32 @@ final class LocalMesh {
     for (int i = 0; i < grid.length; i++) {
       grid[i] = (short) Math.round(box[i] / coarser);
     }
-    return of(new WeldedMesh(grid, BOX, new byte[BOX.length / 3]), (float) (scale() * coarser));
+    WeldedMesh plain = new WeldedMesh(grid, BOX, new byte[BOX.length / 3]);
+    return new LocalMesh(plain, (float) (scale() * coarser));
   }
 
-  /** Least and greatest x, y, z in steps of the scale. */
-  private short[] corners() {
-    ByteBuffer in = little();
-    int vertices = in.getInt(0);
-    short[] c = new short[6];
-    for (int i = 0; i < 3 * vertices; i++) {
-      short at = in.getShort(HEAD + 2 * i);
-      int k = i % 3;
-      c[k] = i < 3 ? at : (short) Math.min(c[k], at);
-      c[k + 3] = i < 3 ? at : (short) Math.max(c[k + 3], at);
-    }
-    return c;
+  /** How many bytes {@link #put} takes. */
+  int size() {
+    return HEAD
+        + padded(2 * welded.grid().length)
+        + padded(2 * welded.corners().length)
+        + padded(welded.states().length);
   }
 
-  private ByteBuffer little() {
-    return bytes.duplicate().order(ByteOrder.LITTLE_ENDIAN);
-  }
-
-  private static LocalMesh of(WeldedMesh welded, float scale) {
-    int triangles = welded.states().length;
-    int size = HEAD + padded(2 * welded.grid().length) + padded(2 * welded.corners().length);
-    ByteBuffer out = ByteBuffer.allocate(size + padded(triangles)).order(ByteOrder.LITTLE_ENDIAN);
-    out.putInt(welded.grid().length / 3).putInt(triangles).putFloat(scale);
-    for (short c : welded.grid()) {
-      out.putShort(c);
-    }
-    out.position(padded(out.position()));
-    for (int corner : welded.corners()) {
-      out.putShort((short) corner);
-    }
-    out.position(padded(out.position()));
-    out.put(welded.states());
-    return new LocalMesh(out.rewind().asReadOnlyBuffer());
+  /**
+   * As it stands in the {@link GeometryBlock}: {@code u32 vertices, u32 triangles, f32 scale, i16
+   * xyz, u16 corners, u8 states}, the lists padded to four bytes, little-endian.
+   *
+   * @param out of that order of bytes, at a multiple of four, noughts from there on
+   */
+  void put(ByteBuffer out) {
+    out.putInt(welded.grid().length / 3).putInt(triangles()).putFloat(scale);
+    int from = out.position();
+    out.asShortBuffer().put(welded.grid());
+    from += padded(2 * welded.grid().length);
+    out.position(from).asCharBuffer().put(welded.corners());
+    from += padded(2 * welded.corners().length);
+    out.position(from).put(welded.states()).position(from + padded(triangles()));
   }
 
   private static int padded(int size) {

@@ -13,6 +13,9 @@ final class NumberList {
   /** No number is longer, with what stands before and behind it. */
   private static final int LONGEST = 32;
 
+  /** Each number below ten thousand, with noughts before it. */
+  private static final char[] FOUR = fourDigits();
+
   private final JsonGenerator json;
   private char[] text = new char[1 << 12];
   private int length;
@@ -39,14 +42,13 @@ final class NumberList {
     if (value < 0) {
       text[length++] = '-';
     }
-    digits(most / 10_000);
-    int rest = (int) (most % 10_000);
+    int rest = belowTenThousand(most);
     if (rest > 0) {
       text[length++] = '.';
-    }
-    for (int place = 1000; rest > 0; place /= 10) {
-      text[length++] = (char) ('0' + rest / place);
-      rest %= place;
+      four(rest);
+      while (text[length - 1] == '0') {
+        length--;
+      }
     }
   }
 
@@ -66,16 +68,41 @@ final class NumberList {
     }
   }
 
+  /** Writes what comes before the last four digits, and gives those. */
+  private int belowTenThousand(long value) {
+    if (value > Integer.MAX_VALUE) { // dividing those takes far longer
+      digits(value / 10_000);
+      return (int) (value % 10_000);
+    }
+    int small = (int) value;
+    digits(small / 10_000);
+    return small % 10_000;
+  }
+
   private void digits(long value) {
-    int count = 1;
-    for (long more = value / 10; more > 0; more /= 10) {
-      count++;
+    if (value >= 10_000) {
+      four(belowTenThousand(value));
+      return;
     }
-    long rest = value;
-    for (int at = length + count - 1; at >= length; at--) {
-      text[at] = (char) ('0' + rest % 10);
-      rest /= 10;
-    }
+    int small = (int) value;
+    int count = small < 10 ? 1 : small < 100 ? 2 : small < 1000 ? 3 : 4;
+    System.arraycopy(FOUR, 4 * small + 4 - count, text, length, count);
     length += count;
+  }
+
+  private void four(int belowTenThousand) {
+    System.arraycopy(FOUR, 4 * belowTenThousand, text, length, 4);
+    length += 4;
+  }
+
+  private static char[] fourDigits() {
+    char[] digits = new char[40_000];
+    for (int i = 0; i < digits.length; i++) {
+      int number = i / 4;
+      int place = i % 4;
+      int scale = place == 0 ? 1000 : place == 1 ? 100 : place == 2 ? 10 : 1;
+      digits[i] = (char) ('0' + number / scale % 10);
+    }
+    return digits;
   }
 }

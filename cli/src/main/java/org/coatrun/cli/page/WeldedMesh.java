@@ -11,13 +11,13 @@ import java.util.Arrays;
  * @param corners three vertex numbers a triangle
  * @param states one a triangle
  */
-record WeldedMesh(short[] grid, int[] corners, byte[] states) {
+record WeldedMesh(short[] grid, char[] corners, byte[] states) {
 
   static WeldedMesh of(PageMesh mesh, double scale) {
     double[] xyz = mesh.points();
     Numbers numbers = new Numbers(3 * mesh.states().length);
     short[] grid = new short[9 * mesh.states().length];
-    int[] corners = new int[3 * mesh.states().length];
+    char[] corners = new char[3 * mesh.states().length];
     byte[] states = new byte[mesh.states().length];
     int kept = 0;
     for (int t = 0; t < states.length; t++) {
@@ -30,7 +30,7 @@ record WeldedMesh(short[] grid, int[] corners, byte[] states) {
         grid[3 * number] = x;
         grid[3 * number + 1] = y;
         grid[3 * number + 2] = z;
-        corners[3 * kept + k] = number;
+        corners[3 * kept + k] = (char) number;
       }
       if (isTriangle(corners, 3 * kept)) {
         states[kept++] = mesh.states()[t];
@@ -42,17 +42,45 @@ record WeldedMesh(short[] grid, int[] corners, byte[] states) {
         Arrays.copyOf(states, kept));
   }
 
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof WeldedMesh mesh
+        && Arrays.equals(grid, mesh.grid)
+        && Arrays.equals(corners, mesh.corners)
+        && Arrays.equals(states, mesh.states);
+  }
+
+  @Override
+  public int hashCode() {
+    int hash = Arrays.hashCode(states);
+    hash = 31 * hash + Arrays.hashCode(corners);
+    return 31 * hash + Arrays.hashCode(grid);
+  }
+
+  /** Least and greatest x, y, z. */
+  short[] box() {
+    short[] box = new short[6];
+    for (int i = 0; i < grid.length; i++) {
+      int k = i % 3;
+      box[k] = i < 3 || grid[i] < box[k] ? grid[i] : box[k];
+      box[k + 3] = i < 3 || grid[i] > box[k + 3] ? grid[i] : box[k + 3];
+    }
+    return box;
+  }
+
   /** A vertex and a state in one number: what tells vertices apart is asked very often. */
   private static long spot(short x, short y, short z, byte state) {
     return (x & 0xFFFFL) << 40 | (y & 0xFFFFL) << 24 | (z & 0xFFFFL) << 8 | (state & 0xFFL);
   }
 
-  private static boolean isTriangle(int[] c, int at) {
+  private static boolean isTriangle(char[] c, int at) {
     return c[at] != c[at + 1] && c[at + 1] != c[at + 2] && c[at] != c[at + 2];
   }
 
   private static short steps(double metres, double scale) {
-    return (short) Math.round(metres / scale);
+    double up = metres / scale + 0.5;
+    int whole = (int) up;
+    return (short) (whole > up ? whole - 1 : whole);
   }
 
   /** Numbers spots as they come up, each once; boxed ones took most of a mesh's time. */

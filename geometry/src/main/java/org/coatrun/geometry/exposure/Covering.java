@@ -5,11 +5,11 @@ import java.util.Arrays;
 import java.util.List;
 import org.coatrun.geometry.solid.Box;
 import org.coatrun.geometry.solid.Kernel;
+import org.coatrun.geometry.solid.Originals;
 import org.coatrun.geometry.solid.Patch;
 import org.coatrun.geometry.solid.Remains;
 import org.coatrun.shared.surface.Cover;
 import org.coatrun.shared.units.Area;
-import org.locationtech.jts.geom.Geometry;
 
 /**
  * Takes away from each patch of a body what its neighbours cover: first by contact, neighbour after
@@ -92,8 +92,8 @@ public final class Covering {
       if (inside[i]
           && near[i].bounds().overlaps(p.bounds(), 0)
           && near[i].reachesBehind(p.plane(), kernel.tolerance().plane())) {
-        Geometry fill = near[i].fill(kernel, p.plane(), p.bounds(), remains.window());
-        sum[i] += remains.less(fill) * p.stretch();
+        Originals body = near[i].form().envelope();
+        sum[i] += remains.less(body, p.plane(), p.bounds(), near[i].at()) * p.stretch();
       }
     }
   }

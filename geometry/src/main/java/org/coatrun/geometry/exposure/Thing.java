@@ -3,12 +3,10 @@ package org.coatrun.geometry.exposure;
 import java.util.ArrayList;
 import java.util.List;
 import org.coatrun.geometry.solid.Box;
-import org.coatrun.geometry.solid.Kernel;
 import org.coatrun.geometry.solid.Patch;
 import org.coatrun.geometry.solid.Plane;
 import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.shape.Vec3;
-import org.locationtech.jts.geom.Geometry;
 
 /**
  * A body that stands in the building: measured itself, or only covering others.
@@ -43,10 +41,5 @@ public record Thing(ElementId id, Form form, Vec3 at, Box bounds) {
   /** Whether any original reaches behind a plane by more than a distance. */
   boolean reachesBehind(Plane plane, double by) {
     return form.envelope().reachesBehind(plane.moved(at.times(-1)), by);
-  }
-
-  /** What it fills just in front of a plane, as far as a box and a window ask. */
-  Geometry fill(Kernel kernel, Plane plane, Box near, double[] window) {
-    return form.envelope().fill(kernel, plane, 1, near, window, at);
   }
 }

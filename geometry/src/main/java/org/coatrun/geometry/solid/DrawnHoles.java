@@ -2,6 +2,8 @@ package org.coatrun.geometry.solid;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -50,13 +52,11 @@ public final class DrawnHoles {
   }
 
   private Solid filled() {
-    index();
-    List<Mouth> mouths = new ArrayList<>();
-    for (int f = 0; f < solid.faces.length; f++) {
-      for (int k = 1; k < solid.faces[f].loops.length; k++) {
-        mouths.add(new Mouth(f, k));
-      }
+    List<Mouth> mouths = mouths();
+    if (mouths.isEmpty()) {
+      return solid;
     }
+    index();
     Set<Mouth> seen = new HashSet<>();
     for (Mouth m : mouths) {
       if (seen.add(m)) {
@@ -64,6 +64,28 @@ public final class DrawnHoles {
       }
     }
     return filled.isEmpty() ? solid : rebuilt();
+  }
+
+  /** The inner rings but for those of hollow sections, whose walls are inner sides. */
+  private List<Mouth> mouths() {
+    BitSet hollow = new BitSet();
+    for (Face f : solid.faces) {
+      if (f.label().kind() == FaceLabel.Kind.INNER_SIDE) {
+        for (int[] ring : f.loops) {
+          Arrays.stream(ring).forEach(hollow::set);
+        }
+      }
+    }
+    List<Mouth> mouths = new ArrayList<>();
+    for (int f = 0; f < solid.faces.length; f++) {
+      int[][] loops = solid.faces[f].loops;
+      for (int k = 1; k < loops.length; k++) {
+        if (!Arrays.stream(loops[k]).allMatch(hollow::get)) {
+          mouths.add(new Mouth(f, k));
+        }
+      }
+    }
+    return mouths;
   }
 
   private void index() {

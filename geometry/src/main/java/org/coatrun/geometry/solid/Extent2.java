@@ -12,10 +12,12 @@ record Extent2(double minU, double minV, double maxU, double maxV) {
     double maxU = minU;
     double maxV = minV;
     for (int i = 2; i < ring.length; i += 2) {
-      minU = Math.min(minU, ring[i]);
-      minV = Math.min(minV, ring[i + 1]);
-      maxU = Math.max(maxU, ring[i]);
-      maxV = Math.max(maxV, ring[i + 1]);
+      double u = ring[i];
+      double v = ring[i + 1];
+      minU = u < minU ? u : minU;
+      minV = v < minV ? v : minV;
+      maxU = u > maxU ? u : maxU;
+      maxV = v > maxV ? v : maxV;
     }
     return new Extent2(minU, minV, maxU, maxV);
   }
@@ -35,7 +37,13 @@ record Extent2(double minU, double minV, double maxU, double maxV) {
 
   /** Whether the two share no more than a strip of a width. */
   boolean isApart(Extent2 o, double width) {
-    return Math.min(maxU, o.maxU) - Math.max(minU, o.minU) <= width
-        || Math.min(maxV, o.maxV) - Math.max(minV, o.minV) <= width;
+    return maxU - o.minU <= width
+        || o.maxU - minU <= width
+        || maxV - o.minV <= width
+        || o.maxV - minV <= width
+        || maxU - minU <= width
+        || o.maxU - o.minU <= width
+        || maxV - minV <= width
+        || o.maxV - o.minV <= width;
   }
 }

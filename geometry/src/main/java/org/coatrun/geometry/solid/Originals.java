@@ -3,6 +3,7 @@ package org.coatrun.geometry.solid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.coatrun.shared.shape.Vec3;
 import org.locationtech.jts.geom.Geometry;
 
@@ -87,6 +88,13 @@ public final class Originals {
       }
     }
     return false;
+  }
+
+  /** The one original that it is, where that is convex. */
+  Optional<Solid> convex() {
+    return root.kind == Kind.LEAF && leaves[root.first].isConvex()
+        ? Optional.of(leaves[root.first])
+        : Optional.empty();
   }
 
   /** Whether every original encloses an inside. */

@@ -3,6 +3,7 @@ package org.coatrun.geometry.solid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.coatrun.shared.shape.Vec3;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
@@ -13,21 +14,40 @@ import org.locationtech.jts.geom.Polygon;
  */
 public final class Remains {
 
+  private final Kernel kernel;
   private final Overlay overlay;
   private final Geometry region;
   private final List<Part> taken = new ArrayList<>();
   private List<Part> left = new ArrayList<>();
   private boolean whole = true;
 
-  /** A convex ring, or where there is none a region of any form; and the box about it. */
-  private record Part(double[] ring, Polygon polygon, Extent2 box) {
+  /** What lies outside a cover while a part is cut. */
+  private final List<double[]> beyond = new ArrayList<>();
+
+  /** A convex ring, or where there is none a region of any form. */
+  private static final class Part {
+    private final double[] ring;
+    private final Polygon polygon;
+    private Extent2 box;
+
+    private Part(double[] ring, Polygon polygon) {
+      this.ring = ring;
+      this.polygon = polygon;
+    }
 
     static Part of(double[] ring) {
-      return new Part(ring, null, Extent2.of(ring));
+      return new Part(ring, null);
     }
 
     static Part of(Polygon polygon) {
-      return new Part(ConvexClip.ring(polygon), polygon, Extent2.of(polygon));
+      return new Part(ConvexClip.ring(polygon), polygon);
+    }
+
+    Extent2 box() {
+      if (box == null) {
+        box = ring == null ? Extent2.of(polygon) : Extent2.of(ring);
+      }
+      return box;
     }
 
     Polygon region() {
@@ -41,6 +61,7 @@ public final class Remains {
 
   /** Begins with all of a region. */
   public Remains(Geometry region, Kernel kernel) {
+    this.kernel = kernel;
     this.overlay = kernel.overlay;
     this.region = region;
     add(region, left);
@@ -73,9 +94,9 @@ public final class Remains {
 
   /** The box about what is left: least u and v, greatest u and v. */
   public double[] window() {
-    Extent2 box = left.get(0).box;
+    Extent2 box = left.get(0).box();
     for (Part part : left) {
-      box = box.plus(part.box);
+      box = box.plus(part.box());
     }
     return new double[] {box.minU(), box.minV(), box.maxU(), box.maxV()};
   }
@@ -95,18 +116,51 @@ public final class Remains {
     return area;
   }
 
+  /**
+   * Takes away what a body fills just in front of the plane that the region lies in.
+   *
+   * @param plane on whose axes the region is
+   * @param near a box about the region
+   * @param moved how far the body stands from where it was made
+   * @return the area that it took, m²
+   */
+  public double less(Originals body, Plane plane, Box near, Vec3 moved) {
+    Optional<Solid> convex = body.convex();
+    if (convex.isEmpty()) {
+      return less(body.fill(kernel, plane, 1, near, window(), moved));
+    }
+    ConvexCover fill = ConvexCover.of(convex.get(), plane, moved, kernel.tolerance.plane());
+    return fill == null ? 0 : less(new Cover(fill));
+  }
+
   /** What is taken away, in the form that is cut with. */
   private static final class Cover {
+
+    /** Null where a convex one says it all. */
     private final Polygon polygon;
+
     private final Extent2 box;
-    private final double[] ring;
+    private final ConvexCover convex;
     private final ConvexTree tree;
 
     private Cover(Polygon polygon) {
       this.polygon = polygon;
       this.box = Extent2.of(polygon);
-      this.ring = ConvexClip.ring(polygon);
+      double[] ring = ConvexClip.ring(polygon);
+      this.convex = ring == null ? null : ConvexCover.of(ring);
       this.tree = ring == null ? ConvexTree.of(polygon).orElse(null) : null;
+    }
+
+    private Cover(ConvexCover convex) {
+      this.polygon = null;
+      this.box = null;
+      this.convex = convex;
+      this.tree = null;
+    }
+
+    /** As a polygon, as far as a box reaches at least. */
+    private Polygon about(Extent2 part) {
+      return polygon != null ? polygon : convex.in(part);
     }
   }
 
@@ -114,7 +168,8 @@ public final class Remains {
     double area = 0;
     List<Part> next = new ArrayList<>();
     for (Part part : left) {
-      area += overlay.apart(part.box, cover.box) ? kept(part, next) : less(part, cover, next);
+      boolean apart = cover.box != null && overlay.apart(part.box(), cover.box);
+      area += apart ? kept(part, next) : less(part, cover, next);
     }
     if (area > 0) {
       left = next;
@@ -130,7 +185,7 @@ public final class Remains {
 
   /** Adds what is left of a part to the next ones, and tells the area that was taken. */
   private double less(Part part, Cover cover, List<Part> next) {
-    if (cover.ring == null && cover.tree == null) {
+    if (cover.convex == null && cover.tree == null) {
       return overlaid(part, cover.polygon, next);
     }
     if (part.ring != null) {
@@ -139,7 +194,7 @@ public final class Remains {
     Optional<ConvexTree> tree = ConvexTree.of(part.polygon);
     return tree.isPresent()
         ? parted(part, tree.get(), cover, next)
-        : overlaid(part, cover.polygon, next);
+        : overlaid(part, cover.about(part.box()), next);
   }
 
   private double parted(Part part, ConvexTree tree, Cover cover, List<Part> next) {
@@ -156,7 +211,7 @@ public final class Remains {
   }
 
   private double cut(Part part, Cover cover, List<Part> next) {
-    return cover.ring == null ? cut(part, cover.tree, next) : cut(part, cover.ring, next);
+    return cover.convex == null ? cut(part, cover.tree, next) : cut(part, cover.convex, next);
   }
 
   private double cut(Part part, ConvexTree cover, List<Part> next) {
@@ -172,8 +227,9 @@ public final class Remains {
     return part.area() - added(rest, next);
   }
 
-  private double cut(Part part, double[] cover, List<Part> next) {
-    double[] shared = ConvexClip.common(part.ring, cover);
+  private double cut(Part part, ConvexCover cover, List<Part> next) {
+    beyond.clear();
+    double[] shared = cover.cut(part.ring, overlay.thin(), beyond);
     if (overlay.isNothing(shared)) {
       return kept(part, next);
     }
@@ -183,9 +239,7 @@ public final class Remains {
       return area;
     }
     taken.add(Part.of(shared));
-    double[][] beside = ConvexClip.less(part.ring, cover, overlay.thin());
-    List<double[]> rest = beside == null ? ConvexClip.pieces(part.ring, cover) : List.of(beside);
-    return area - added(rest, next);
+    return area - added(beyond, next);
   }
 
   /** Adds the rings that are more than noise, and tells their area. */

@@ -17,12 +17,21 @@ import org.locationtech.jts.geom.Polygon;
  */
 public final class Solid {
 
+  /** With more faces, slices are cheaper. */
+  private static final int MOST_CONVEX = 24;
+
+  /** A corner farther beyond a face than this makes a dent, m. */
+  private static final double NOT_CONVEX = 1e-8;
+
   final double[] xyz;
   final Face[] faces;
   private final boolean closed;
   private final Box bounds;
   private final double volume;
   private final double area;
+
+  /** Null until it was asked. */
+  private volatile Boolean convex;
 
   Solid(double[] xyz, Face[] faces, boolean closed, Box bounds, double volume) {
     this.xyz = xyz;
@@ -40,6 +49,27 @@ public final class Solid {
   /** Whether the faces enclose an inside. Of an open solid only areas mean anything. */
   public boolean closed() {
     return closed;
+  }
+
+  /** Whether it is closed and, with few faces, has no corner beyond the plane of any of them. */
+  boolean isConvex() {
+    Boolean known = convex;
+    if (known == null) {
+      known = closed && faces.length <= MOST_CONVEX && noneBeyond();
+      convex = known;
+    }
+    return known;
+  }
+
+  private boolean noneBeyond() {
+    for (Face f : faces) {
+      for (int i = 0; i < xyz.length; i += 3) {
+        if (f.plane().height(xyz[i], xyz[i + 1], xyz[i + 2]) > NOT_CONVEX) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   /** The box about all faces. */

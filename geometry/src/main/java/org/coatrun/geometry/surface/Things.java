@@ -83,7 +83,8 @@ final class Things {
     }
     Transform3 placement = element.body().placement();
     Object look = Likeness.look(element.body());
-    Vec3 own = origin(look, element.body(), placement);
+    Read read = new Read(element.body());
+    Vec3 own = origin(look, read, placement);
     Vec3 at = placement.origin().plus(own);
     Likeness like =
         new Likeness(
@@ -93,7 +94,7 @@ final class Things {
             openings.stream().map(o -> hole(o, at)).toList());
     Formed formed = known.get(like);
     if (formed == null) {
-      Formed made = formed(like, element.body().shape(), openings, kernel);
+      Formed made = formed(like, read.shape(), openings, kernel);
       // what is amiss with a shape may name records of its own
       Formed first = made instanceof Formed.Made ? known.putIfAbsent(like, made) : null;
       formed = first == null ? made : first;
@@ -106,8 +107,25 @@ final class Things {
         element, placement, new Thing(element.id(), made.form(), at), made, notes(made, openings));
   }
 
+  /** A body whose shape is read once at most. */
+  private static final class Read {
+    private final Body body;
+    private Shape shape;
+
+    private Read(Body body) {
+      this.body = body;
+    }
+
+    private Shape shape() {
+      if (shape == null) {
+        shape = body.shape();
+      }
+      return shape;
+    }
+  }
+
   /** Where the form's origin is from the placement's, in the world's axes. */
-  private Vec3 origin(Object look, Body body, Transform3 placement) {
+  private Vec3 origin(Object look, Read body, Transform3 placement) {
     Vec3 anchor = anchors.get(look);
     if (anchor == null) {
       anchor = Anchors.of(body.shape());

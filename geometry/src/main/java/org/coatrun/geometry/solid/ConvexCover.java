@@ -1,0 +1,175 @@
+package org.coatrun.geometry.solid;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.coatrun.shared.shape.Vec3;
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * A convex region of a plane as the lines that bound it: what of a convex ring lies within, and
+ * what it leaves of one, take a cut along each line that crosses the ring.
+ */
+final class ConvexCover {
+
+  /** Faces this near to square to the plane's normal do not cross it: sine of the angle. */
+  private static final double PARALLEL = 1e-9;
+
+  /** Thinner than any tolerance, m. */
+  private static final double HAIR = 1e-12;
+
+  private static final int INSIDE = -1;
+  private static final int OUTSIDE = -2;
+
+  /** Three numbers a line: {@code a u + b v + c} is how far a point lies beyond it, m. */
+  private final double[] lines;
+
+  private ConvexCover(double[] lines) {
+    this.lines = lines;
+  }
+
+  /** Within a convex ring, counter-clockwise. */
+  static ConvexCover of(double[] ring) {
+    double[] lines = new double[ring.length / 2 * 3];
+    for (int i = 0; i < ring.length; i += 2) {
+      int j = i + 2 < ring.length ? i + 2 : 0;
+      double eu = ring[j] - ring[i];
+      double ev = ring[j + 1] - ring[i + 1];
+      double length = Math.sqrt(eu * eu + ev * ev);
+      int k = i / 2 * 3;
+      if (length > 0) {
+        lines[k] = ev / length;
+        lines[k + 1] = -eu / length;
+        lines[k + 2] = -lines[k] * ring[i] - lines[k + 1] * ring[i + 1];
+      }
+    }
+    return new ConvexCover(lines);
+  }
+
+  /**
+   * What a convex solid that is moved fills of a plane, in the plane's axes; null where it does not
+   * reach in front of it.
+   *
+   * @param tolerance what is not higher above the plane lies in it, m
+   */
+  static ConvexCover of(Solid convex, Plane plane, Vec3 moved, double tolerance) {
+    double shift = plane.nx() * moved.x() + plane.ny() * moved.y() + plane.nz() * moved.z();
+    if (!rises(convex.xyz, plane, tolerance - shift)) {
+      return null;
+    }
+    double[] lines = new double[3 * convex.faces.length];
+    int k = 0;
+    for (Face face : convex.faces) {
+      Plane f = face.plane();
+      double a = f.nx() * plane.ux() + f.ny() * plane.uy() + f.nz() * plane.uz();
+      double b = f.nx() * plane.vx() + f.ny() * plane.vy() + f.nz() * plane.vz();
+      double length = Math.sqrt(a * a + b * b);
+      if (length > PARALLEL) {
+        double there = f.nx() * moved.x() + f.ny() * moved.y() + f.nz() * moved.z();
+        lines[k++] = a / length;
+        lines[k++] = b / length;
+        lines[k++] = (f.dot(plane) * plane.offset() - f.offset() - there) / length;
+      }
+    }
+    return new ConvexCover(k == lines.length ? lines : Arrays.copyOf(lines, k));
+  }
+
+  private static boolean rises(double[] xyz, Plane plane, double above) {
+    for (int i = 0; i < xyz.length; i += 3) {
+      if (plane.height(xyz[i], xyz[i + 1], xyz[i + 2]) > above) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * Cuts a convex ring: along the line that most of it lies beyond first, which leaves fewest
+   * pieces.
+   *
+   * @param thin what a ring reaches beyond a line by no more than this counts as within, m
+   * @param beyond takes what lies outside, as convex rings side by side
+   * @return what lies within; null where nothing does, and nothing was handed on
+   */
+  double[] cut(double[] ring, double thin, List<double[]> beyond) {
+    double[] left = ring;
+    int before = beyond.size();
+    for (int cuts = 0; cuts < lines.length; cuts += 3) {
+      int k = farthest(left, thin);
+      if (k == INSIDE) {
+        return left;
+      }
+      if (k == OUTSIDE) {
+        beyond.subList(before, beyond.size()).clear();
+        return null;
+      }
+      beyond.add(side(left, -lines[k], -lines[k + 1], -lines[k + 2]));
+      left = side(left, lines[k], lines[k + 1], lines[k + 2]);
+    }
+    return left;
+  }
+
+  /** The line that a ring reaches farthest beyond; or that all of it lies within, or outside. */
+  private int farthest(double[] ring, double thin) {
+    int farthest = INSIDE;
+    double far = thin;
+    for (int k = 0; k < lines.length; k += 3) {
+      double a = lines[k];
+      double b = lines[k + 1];
+      double c = lines[k + 2];
+      double most = Double.NEGATIVE_INFINITY;
+      double least = Double.POSITIVE_INFINITY;
+      for (int i = 0; i < ring.length; i += 2) {
+        double beyond = a * ring[i] + b * ring[i + 1] + c;
+        most = beyond > most ? beyond : most;
+        least = beyond < least ? beyond : least;
+      }
+      if (most > thin && least >= 0) {
+        return OUTSIDE;
+      }
+      if (most > far) {
+        far = most;
+        farthest = k;
+      }
+    }
+    return farthest;
+  }
+
+  /** What lies within of a box; empty where nothing does. */
+  Polygon in(Extent2 box) {
+    double[] corners = {
+      box.minU(), box.minV(), box.maxU(), box.minV(), box.maxU(), box.maxV(), box.minU(), box.maxV()
+    };
+    double[] ring = cut(corners, HAIR, new ArrayList<>());
+    return ring == null
+        ? Rings.FACTORY.createPolygon()
+        : Rings.FACTORY.createPolygon(Rings.linear(ring));
+  }
+
+  /** What of a ring that a line crosses does not lie beyond it. */
+  private static double[] side(double[] ring, double a, double b, double c) {
+    double[] out = new double[ring.length + 4];
+    int n = 0;
+    double lu = ring[ring.length - 2];
+    double lv = ring[ring.length - 1];
+    double last = a * lu + b * lv + c;
+    for (int i = 0; i < ring.length; i += 2) {
+      double u = ring[i];
+      double v = ring[i + 1];
+      double here = a * u + b * v + c;
+      if ((last < 0 && here > 0) || (last > 0 && here < 0)) {
+        double t = last / (last - here);
+        out[n++] = lu + t * (u - lu);
+        out[n++] = lv + t * (v - lv);
+      }
+      if (here <= 0) {
+        out[n++] = u;
+        out[n++] = v;
+      }
+      lu = u;
+      lv = v;
+      last = here;
+    }
+    return n == out.length ? out : Arrays.copyOf(out, n);
+  }
+}
