@@ -55,9 +55,9 @@ final class GeometryBlock {
     try (DeflaterOutputStream out = new DeflaterOutputStream(bytes, deflater)) {
       out.write(number(meshes.size()));
       for (LocalMesh mesh : meshes.keySet()) {
-        ByteBuffer all = little(mesh.size());
-        mesh.put(all);
-        out.write(all.array());
+        byte[] all = new byte[mesh.size()];
+        mesh.put(little(all));
+        out.write(all);
       }
       out.write(number(instances.size()));
       for (byte[] instance : instances) {
@@ -72,19 +72,21 @@ final class GeometryBlock {
   }
 
   private static byte[] instance(int number, int element, Transform3 f) {
-    ByteBuffer out = little(56);
-    out.putInt(number).putInt(element);
+    byte[] bytes = new byte[56];
+    ByteBuffer out = little(bytes).putInt(number).putInt(element);
     for (Vec3 v : List.of(f.x(), f.y(), f.z(), f.origin())) {
       out.putFloat((float) v.x()).putFloat((float) v.y()).putFloat((float) v.z());
     }
-    return out.array();
-  }
-
-  private static ByteBuffer little(int size) {
-    return ByteBuffer.allocate(size).order(ByteOrder.LITTLE_ENDIAN);
+    return bytes;
   }
 
   private static byte[] number(int value) {
-    return little(4).putInt(value).array();
+    byte[] bytes = new byte[4];
+    little(bytes).putInt(value);
+    return bytes;
+  }
+
+  private static ByteBuffer little(byte[] bytes) {
+    return ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
   }
 }

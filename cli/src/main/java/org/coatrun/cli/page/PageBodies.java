@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import org.coatrun.geometry.view.ElementMesh;
+import org.coatrun.geometry.view.Triangles;
 import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.shape.Transform3;
 
@@ -65,15 +66,11 @@ public final class PageBodies implements Consumer<ElementMesh> {
   }
 
   private static PageMesh triangles(ElementMesh.Look look) {
-    boolean[] coated = look.form().triangles().coated();
-    int[] corners = new int[3 * coated.length];
-    byte[] states = new byte[coated.length];
-    for (int i = 0; i < corners.length; i++) {
-      corners[i] = i;
-    }
+    Triangles all = look.triangles();
+    byte[] states = new byte[all.coated().length];
     for (int i = 0; i < states.length; i++) {
-      states[i] = (byte) (coated[i] ? 0 : 1);
+      states[i] = (byte) (all.coated()[i] ? 0 : 1);
     }
-    return new PageMesh(look.points(), corners, states);
+    return new PageMesh(all.points(), all.corners(), states);
   }
 }

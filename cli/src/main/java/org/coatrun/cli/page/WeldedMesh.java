@@ -15,25 +15,33 @@ record WeldedMesh(short[] grid, char[] corners, byte[] states) {
 
   static WeldedMesh of(PageMesh mesh, double scale) {
     double[] xyz = mesh.points();
-    Numbers numbers = new Numbers(3 * mesh.states().length);
-    short[] grid = new short[9 * mesh.states().length];
+    int most = Math.min(3 * mesh.states().length, 2 * (xyz.length / 3)); // of two states each
+    Numbers numbers = new Numbers(most);
+    short[] grid = new short[3 * most];
     char[] corners = new char[3 * mesh.states().length];
     byte[] states = new byte[mesh.states().length];
+    int[] known = new int[xyz.length / 3]; // mostly of one state: its number, counted from one
+    byte[] knownState = new byte[known.length];
     int kept = 0;
     for (int t = 0; t < states.length; t++) {
+      byte state = mesh.states()[t];
       for (int k = 0; k < 3; k++) {
         int v = mesh.corners()[3 * t + k];
-        short x = steps(xyz[3 * v], scale);
-        short y = steps(xyz[3 * v + 1], scale);
-        short z = steps(xyz[3 * v + 2], scale);
-        int number = numbers.of(spot(x, y, z, mesh.states()[t]));
-        grid[3 * number] = x;
-        grid[3 * number + 1] = y;
-        grid[3 * number + 2] = z;
-        corners[3 * kept + k] = (char) number;
+        if (known[v] == 0 || knownState[v] != state) {
+          short x = steps(xyz[3 * v], scale);
+          short y = steps(xyz[3 * v + 1], scale);
+          short z = steps(xyz[3 * v + 2], scale);
+          int number = numbers.of(spot(x, y, z, state));
+          grid[3 * number] = x;
+          grid[3 * number + 1] = y;
+          grid[3 * number + 2] = z;
+          known[v] = number + 1;
+          knownState[v] = state;
+        }
+        corners[3 * kept + k] = (char) (known[v] - 1);
       }
       if (isTriangle(corners, 3 * kept)) {
-        states[kept++] = mesh.states()[t];
+        states[kept++] = state;
       }
     }
     return new WeldedMesh(

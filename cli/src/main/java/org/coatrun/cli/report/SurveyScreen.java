@@ -200,6 +200,18 @@ public final class SurveyScreen {
   /** What is counted together. */
   private record Kind(String name, Enum<?> kind) {
 
+    // Written out, as what Java makes of a record takes long to begin and is slower.
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Kind o && kind == o.kind && name.equals(o.name);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * name.hashCode() + kind.hashCode();
+    }
+
     /** Name and kind in words, the name first. */
     String inOrder() {
       return name + "\n" + Words.of(kind);

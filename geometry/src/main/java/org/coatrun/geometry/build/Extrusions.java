@@ -2,6 +2,7 @@ package org.coatrun.geometry.build;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.coatrun.geometry.profile.SectionOutline;
 import org.coatrun.shared.shape.Profile;
 import org.coatrun.shared.shape.Shape;
@@ -36,9 +37,9 @@ final class Extrusions {
             List.of(place, end3), List.of(new RuledSheet(place, end3)), false, false, way.length());
     var notes = new ArrayList<BuildResult.Note>();
     SectionOutline a = Drawings.draw(start, notes);
-    SectionOutline b = start.equals(end) ? a : Drawings.draw(end, notes);
+    SectionOutline b = Objects.equals(start, end) ? a : Drawings.draw(end, notes);
     var built = Sweeps.build(start, a, b, straight, Double.NaN, notes);
-    boolean even = a.equals(b);
+    boolean even = Objects.equals(a, b);
     SectionOutline seen = Drawings.seenAlong(a, place, way);
     SectionOutline seenEnd = even ? seen : Drawings.seenAlong(b, place, way);
     Vec2 middle = Moments.centroid(a);

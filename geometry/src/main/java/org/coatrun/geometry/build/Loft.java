@@ -2,6 +2,7 @@ package org.coatrun.geometry.build;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.coatrun.geometry.profile.FlatRing;
 import org.coatrun.geometry.profile.Pieces;
 import org.coatrun.geometry.profile.Quadrature;
@@ -22,7 +23,7 @@ record Loft(Ring start, Ring end, FlatRing flatStart, FlatRing flatEnd, boolean 
 
   /** A ring that becomes another one. */
   static Loft of(Ring start, Ring end, int perQuarter) {
-    if (start.equals(end)) {
+    if (Objects.equals(start, end)) {
       return of(start, perQuarter);
     }
     FlatRing a = FlatRing.of(start, perQuarter);

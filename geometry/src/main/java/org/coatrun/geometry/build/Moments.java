@@ -41,6 +41,13 @@ final class Moments {
     double x = 0;
     double y = 0;
     for (Segment2 piece : ring.pieces()) {
+      if (piece instanceof Segment2.Line line) {
+        Vec2 a = line.from().minus(about);
+        Vec2 b = line.to().minus(about);
+        x += (a.x() * a.x() + a.x() * b.x() + b.x() * b.x()) / 3 * (b.y() - a.y());
+        y -= (a.y() * a.y() + a.y() * b.y() + b.y() * b.y()) / 3 * (b.x() - a.x());
+        continue;
+      }
       x += integral(piece, about, t -> t.p().x() * t.p().x() * t.d().y());
       y -= integral(piece, about, t -> t.p().y() * t.p().y() * t.d().x());
     }
@@ -61,6 +68,6 @@ final class Moments {
     if (piece instanceof Segment2.Arc a) {
       return Math.max(1, (int) Math.ceil(Math.abs(a.sweep()) / PANEL));
     }
-    return piece instanceof Segment2.Line ? 1 : SPLINE_PANELS;
+    return SPLINE_PANELS;
   }
 }

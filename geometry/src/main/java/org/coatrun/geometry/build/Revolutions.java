@@ -2,6 +2,7 @@ package org.coatrun.geometry.build;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.coatrun.geometry.profile.ArcCorners;
 import org.coatrun.geometry.profile.SectionOutline;
 import org.coatrun.shared.finding.SurfaceFinding;
@@ -48,7 +49,7 @@ final class Revolutions {
     }
     var notes = new ArrayList<BuildResult.Note>();
     SectionOutline a = Drawings.draw(start, notes);
-    boolean plain = start.equals(end);
+    boolean plain = Objects.equals(start, end);
     SectionOutline b = plain ? a : Drawings.draw(end, notes);
     double moment = moment(a, point, axis);
     boolean touches = reach(a, point, axis);
@@ -96,7 +97,7 @@ final class Revolutions {
     Transform3 last = turn.at(angle, 1);
     SectionOutline start = Drawings.seenAlong(a, first, first.x().cross(first.y()));
     SectionOutline end =
-        a.equals(b) ? start : Drawings.seenAlong(b, last, last.x().cross(last.y()));
+        Objects.equals(a, b) ? start : Drawings.seenAlong(b, last, last.x().cross(last.y()));
     Vec2 ca = Moments.centroid(a);
     Vec3 from = first.apply(new Vec3(ca.x(), ca.y(), 0));
     Vec2 cb = Moments.centroid(b);

@@ -1,5 +1,6 @@
 package org.coatrun.geometry.build;
 
+import java.util.Objects;
 import org.coatrun.geometry.profile.SectionOutline;
 import org.coatrun.shared.shape.Vec3;
 
@@ -16,6 +17,6 @@ public record Run(SectionOutline start, SectionOutline end, double length, Vec3 
 
   /** Whether the section changes on its way. */
   public boolean tapered() {
-    return !start.equals(end);
+    return !Objects.equals(start, end);
   }
 }

@@ -2,6 +2,7 @@ package org.coatrun.geometry.build;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.coatrun.geometry.profile.Region;
 import org.coatrun.geometry.profile.SectionOutline;
@@ -31,7 +32,7 @@ final class Sweeps {
   static BuildResult.Built build(
       Profile start, Profile end, Way way, double volume, List<BuildResult.Note> notes) {
     SectionOutline a = Drawings.draw(start, notes);
-    SectionOutline b = start.equals(end) ? a : Drawings.draw(end, notes);
+    SectionOutline b = Objects.equals(start, end) ? a : Drawings.draw(end, notes);
     return build(start, a, b, way, volume, notes);
   }
 

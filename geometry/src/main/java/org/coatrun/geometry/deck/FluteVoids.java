@@ -90,7 +90,7 @@ public final class FluteVoids {
 
   private static void add(CoveredPatch p, List<Patch> soffit, Kernel kernel, double[] sums) {
     Plane plane = p.patch().plane();
-    Geometry open = p.rest();
+    Geometry open = p.rest().region();
     for (Patch above : soffit) {
       double cos = -above.plane().dot(plane);
       if (cos > 1e-3 && above.bounds().overlaps(p.patch().bounds(), HIGHEST)) {

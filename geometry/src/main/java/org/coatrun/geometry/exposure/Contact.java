@@ -1,12 +1,12 @@
 package org.coatrun.geometry.exposure;
 
-import org.coatrun.geometry.solid.Kernel;
+import java.util.Optional;
 import org.coatrun.geometry.solid.Overlay;
 import org.coatrun.geometry.solid.Patch;
 import org.coatrun.geometry.solid.Plane;
 import org.coatrun.geometry.solid.Remains;
+import org.coatrun.shared.shape.Vec2;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Point;
 
 /**
  * Whether two patches face each other closely enough to touch, and where.
@@ -18,6 +18,10 @@ import org.locationtech.jts.geom.Point;
 final class Contact {
 
   private static final double ANGLE = Math.toRadians(1);
+
+  /** However curved they are, patches turned from each other by more do not face each other. */
+  private static final double FACING = 0.5;
+
   private static final double PARALLEL = 1 - 1e-10;
 
   private final double gap;
@@ -30,33 +34,54 @@ final class Contact {
     return gap;
   }
 
-  /** What b shades of a's plane where it touches what is left of a; empty where it does not. */
-  Geometry shade(Patch a, Patch b, Remains left, Kernel kernel) {
+  /** Whether two patches are turned to each other, wherever they stand. */
+  boolean face(Patch a, Patch b) {
     double cos = -a.plane().dot(b.plane());
-    double turn = ANGLE + halfAngle(a) + halfAngle(b);
-    if (cos < Math.cos(turn)) {
-      return Overlay.EMPTY;
-    }
+    return cos > FACING && cos >= Math.cos(ANGLE + halfAngle(a) + halfAngle(b));
+  }
+
+  /**
+   * What b shades of a's plane where it touches what is left of a; empty where it does not.
+   *
+   * @param b turned to a
+   */
+  Geometry shade(Patch a, Patch b, Remains left) {
+    double cos = -a.plane().dot(b.plane());
     double reach = gap + sagitta(a) + sagitta(b);
-    if (cos > PARALLEL && Math.abs(a.plane().offset() + b.plane().offset()) > reach) {
+    if (cos > PARALLEL) {
+      boolean near = Math.abs(a.plane().offset() + b.plane().offset()) <= reach;
+      return near ? b.onto(a.plane()) : Overlay.EMPTY;
+    }
+    if (isBeyond(a, b, reach)) {
       return Overlay.EMPTY;
     }
     Geometry shade = b.onto(a.plane());
-    if (cos > PARALLEL) {
-      return shade;
-    }
-    Geometry shared = kernel.overlay().common(left.rest(), shade);
-    return !shared.isEmpty() && Math.abs(height(a, b, shared)) <= reach ? shared : Overlay.EMPTY;
+    Optional<Vec2> middle = left.middleWithin(shade);
+    return middle.isPresent() && Math.abs(height(a.plane(), b.plane(), middle.get())) <= reach
+        ? shade
+        : Overlay.EMPTY;
   }
 
-  /** How far b's plane is from a's, along a's normal, at the middle of what they share. */
-  private static double height(Patch a, Patch b, Geometry shared) {
-    Point c = shared.getCentroid();
-    Plane p = a.plane();
-    Plane q = b.plane();
-    double x = p.x(c.getX(), c.getY());
-    double y = p.y(c.getX(), c.getY());
-    double z = p.z(c.getX(), c.getY());
+  /** Whether b's plane is out of reach of each corner of a on the same side, so of all of it. */
+  private static boolean isBeyond(Patch a, Patch b, double reach) {
+    double[] xyz = a.corners();
+    boolean above = true;
+    boolean below = true;
+    for (int i = 0; i < xyz.length; i += 3) {
+      double height = height(a.plane(), b.plane(), xyz[i], xyz[i + 1], xyz[i + 2]);
+      above &= height > reach;
+      below &= height < -reach;
+    }
+    return above || below;
+  }
+
+  /** From a point of one plane, given on its own axes, along its normal to another. */
+  private static double height(Plane p, Plane q, Vec2 at) {
+    return height(p, q, p.x(at.x(), at.y()), p.y(at.x(), at.y()), p.z(at.x(), at.y()));
+  }
+
+  /** From a point of one plane along its normal to another. */
+  private static double height(Plane p, Plane q, double x, double y, double z) {
     return -q.height(x, y, z) / q.dot(p);
   }
 

@@ -1,23 +1,16 @@
 package org.coatrun.geometry.exposure;
 
-import java.util.List;
 import org.coatrun.geometry.solid.Patch;
-import org.locationtech.jts.geom.Geometry;
+import org.coatrun.geometry.solid.Remainder;
 
 /**
  * A patch and what neighbours leave of it.
  *
  * @param use what the patch is for the ledger where nothing covers it
- * @param rest what nothing covers, in the patch's own axes
- * @param restArea its area at true stretch, m²
- * @param shades what neighbours cover, side by side
+ * @param rest what nothing covers, and what neighbours cover, in the patch's own axes
+ * @param restArea area of what nothing covers, at true stretch, m²
  */
-public record CoveredPatch(
-    Patch patch, Use use, Geometry rest, double restArea, List<Geometry> shades) {
-
-  public CoveredPatch {
-    shades = List.copyOf(shades);
-  }
+public record CoveredPatch(Patch patch, Use use, Remainder rest, double restArea) {
 
   /** What an uncovered patch counts as. */
   public enum Use {

@@ -1,7 +1,6 @@
 package org.coatrun.geometry.exposure;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.coatrun.geometry.solid.Box;
 import org.coatrun.geometry.solid.Kernel;
@@ -10,6 +9,7 @@ import org.coatrun.geometry.solid.Patch;
 import org.coatrun.geometry.solid.Remains;
 import org.coatrun.shared.surface.Cover;
 import org.coatrun.shared.units.Area;
+import org.locationtech.jts.geom.Geometry;
 
 /**
  * Takes away from each patch of a body what its neighbours cover: first by contact, neighbour after
@@ -36,27 +36,52 @@ public final class Covering {
    * @param neighbours sorted by number, each near the body, in the axes of its form
    */
   public Exposure of(Form form, List<Thing> neighbours) {
-    double[][] sums = new double[2][neighbours.size()];
-    Thing[] near = neighbours.toArray(new Thing[0]);
-    List<List<Patch>> patches = new ArrayList<>();
-    boolean[] inside = new boolean[near.length];
     Box around = form.bounds().grown(contact.gap() + sagitta(form));
-    for (int i = 0; i < near.length; i++) {
-      inside[i] = mayHold(near[i].bounds().common(form.bounds()));
-      patches.add(near[i].patchesNear(around));
+    List<Neighbour> near = new ArrayList<>(neighbours.size());
+    for (Thing thing : neighbours) {
+      near.add(new Neighbour(thing, form, around));
     }
     List<CoveredPatch> out = new ArrayList<>();
     for (Patch p : form.boundary().patches()) {
       CoveredPatch.Use use = form.uses().of(p);
-      Remains remains = new Remains(p.region(), kernel);
+      Remains remains = Remains.of(p, kernel);
       if (use != CoveredPatch.Use.INSIDE) {
-        touched(p, near, patches, remains, sums[0]);
-        encased(p, near, inside, remains, sums[1]);
+        touched(p, near, remains);
+        encased(p, near, remains);
       }
       double left = remains.isWhole() ? p.area() : remains.area() * p.stretch();
-      out.add(new CoveredPatch(p, use, remains.rest(), left, remains.taken()));
+      out.add(new CoveredPatch(p, use, remains.remainder(), left));
     }
-    return Exposure.of(form, out, covers(near, sums));
+    return Exposure.of(form, out, covers(near));
+  }
+
+  /** A neighbour while a body is looked at, and what it covers of that. */
+  private static final class Neighbour {
+    private final Thing thing;
+    private final Box bounds;
+    private final boolean inside;
+
+    /** Its patches near the body, as they were made, and where they stand once that was asked. */
+    private final Patch[] patches;
+
+    private final Patch[] standing;
+    private double touched;
+    private double encased;
+
+    private Neighbour(Thing thing, Form form, Box around) {
+      this.thing = thing;
+      this.bounds = thing.bounds();
+      this.inside = mayHold(bounds.common(form.bounds()));
+      this.patches = thing.patchesNear(around).toArray(new Patch[0]);
+      this.standing = new Patch[patches.length];
+    }
+
+    private Patch standing(int i) {
+      if (standing[i] == null) {
+        standing[i] = patches[i].moved(thing.at());
+      }
+      return standing[i];
+    }
   }
 
   private static double sagitta(Form form) {
@@ -73,41 +98,44 @@ public final class Covering {
         && shared.maxZ() - shared.minZ() > TOUCH;
   }
 
-  private void touched(
-      Patch p, Thing[] near, List<List<Patch>> patches, Remains remains, double[] sum) {
+  private void touched(Patch p, List<Neighbour> near, Remains remains) {
     double reach = contact.gap() + Contact.sagitta(p);
-    for (int i = 0; i < near.length; i++) {
-      if (near[i].bounds().overlaps(p.bounds(), reach)) {
-        for (Patch b : patches.get(i)) {
-          if (p.plane().dot(b.plane()) < -0.5 && b.bounds().overlaps(p.bounds(), reach)) {
-            sum[i] += remains.less(contact.shade(p, b, remains, kernel)) * p.stretch();
+    for (Neighbour n : near) {
+      if (n.bounds.overlaps(p.bounds(), reach)) {
+        for (int i = 0; i < n.patches.length; i++) {
+          if (contact.face(p, n.patches[i]) && n.standing(i).bounds().overlaps(p.bounds(), reach)) {
+            Geometry shade = contact.shade(p, n.standing(i), remains);
+            n.touched += remains.less(shade) * p.stretch();
           }
         }
       }
     }
   }
 
-  private void encased(Patch p, Thing[] near, boolean[] inside, Remains remains, double[] sum) {
-    for (int i = 0; i < near.length && !remains.isEmpty(); i++) {
-      if (inside[i]
-          && near[i].bounds().overlaps(p.bounds(), 0)
-          && near[i].reachesBehind(p.plane(), kernel.tolerance().plane())) {
-        Originals body = near[i].form().envelope();
-        sum[i] += remains.less(body, p.plane(), p.bounds(), near[i].at()) * p.stretch();
+  private void encased(Patch p, List<Neighbour> near, Remains remains) {
+    for (Neighbour n : near) {
+      if (n.inside
+          && !remains.isEmpty()
+          && n.bounds.overlaps(p.bounds(), 0)
+          && n.thing.reachesBehind(p.plane(), kernel.tolerance().plane())) {
+        Originals body = n.thing.form().envelope();
+        n.encased += remains.less(body, p.plane(), p.bounds(), n.thing.at()) * p.stretch();
       }
     }
   }
 
-  private static List<Cover> covers(Thing[] near, double[][] sums) {
+  private static List<Cover> covers(List<Neighbour> near) {
     List<Cover> out = new ArrayList<>();
-    for (int i = 0; i < near.length; i++) {
-      for (Cover.Kind kind : Arrays.asList(Cover.Kind.CONTACT, Cover.Kind.ENCASED)) {
-        double area = sums[kind == Cover.Kind.CONTACT ? 0 : 1][i];
-        if (area > 1e-9) {
-          out.add(new Cover(near[i].id(), kind, Area.ofSquareMetres(area)));
-        }
-      }
+    for (Neighbour n : near) {
+      add(n.thing, Cover.Kind.CONTACT, n.touched, out);
+      add(n.thing, Cover.Kind.ENCASED, n.encased, out);
     }
     return out;
+  }
+
+  private static void add(Thing by, Cover.Kind kind, double area, List<Cover> out) {
+    if (area > 1e-9) {
+      out.add(new Cover(by.id(), kind, Area.ofSquareMetres(area)));
+    }
   }
 }

@@ -31,13 +31,15 @@ public final class SmallHoles {
 
   private static SolidTree filled(SolidTree tree, double mouth) {
     if (tree instanceof SolidTree.Leaf leaf) {
-      return new SolidTree.Leaf(DrawnHoles.filled(leaf.solid(), mouth));
+      Solid filled = DrawnHoles.filled(leaf.solid(), mouth);
+      return filled == leaf.solid() ? tree : new SolidTree.Leaf(filled);
     }
     if (tree instanceof SolidTree.Union u) {
       return new SolidTree.Union(u.parts().stream().map(p -> filled(p, mouth)).toList());
     }
     if (tree instanceof SolidTree.Difference d) {
-      return new SolidTree.Difference(filled(d.host(), mouth), d.cutters());
+      SolidTree host = filled(d.host(), mouth);
+      return host == d.host() ? tree : new SolidTree.Difference(host, d.cutters());
     }
     return tree;
   }

@@ -21,18 +21,22 @@ public record Thing(ElementId id, Form form, Vec3 at, Box bounds) {
     this(id, form, at, form.bounds().moved(at));
   }
 
-  /** Those of its patches that touch a box. */
-  public List<Patch> patchesNear(Box box) {
-    return moved(form.boundary().patches(), box);
+  /** Those of the patches of its form that touch a box where it stands, as they were made. */
+  List<Patch> patchesNear(Box box) {
+    return near(form.boundary().patches(), box);
   }
 
   /** Those of some patches of its form that touch a box where it stands, there. */
   public List<Patch> moved(List<Patch> patches, Box box) {
+    return near(patches, box).stream().map(p -> p.moved(at)).toList();
+  }
+
+  private List<Patch> near(List<Patch> patches, Box box) {
     Box here = box.moved(at.times(-1));
     List<Patch> out = new ArrayList<>();
     for (Patch p : patches) {
       if (p.bounds().overlaps(here, 0)) {
-        out.add(p.moved(at));
+        out.add(p);
       }
     }
     return out;

@@ -1,7 +1,6 @@
 package org.coatrun.geometry.section;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.locationtech.jts.geom.Coordinate;
@@ -24,7 +23,18 @@ public final class CoatFactors {
 
   private final Map<Key, Double> known = new ConcurrentHashMap<>();
 
-  private record Key(List<Long> places) {}
+  private record Key(long[] places) {
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Key key && Arrays.equals(places, key.places);
+    }
+
+    @Override
+    public int hashCode() {
+      return Arrays.hashCode(places);
+    }
+  }
 
   /** k of the coat of thickness {@code t} about a section; zero where nothing is exposed. */
   double of(Trace trace, Geometry steel, double t) {
@@ -58,7 +68,7 @@ public final class CoatFactors {
   }
 
   private static Key key(Trace trace, Coordinate[] body) {
-    Long[] places = new Long[4 * trace.pieces().size() + 2 * body.length];
+    long[] places = new long[4 * trace.pieces().size() + 2 * body.length];
     int n = 0;
     for (Trace.Piece p : trace.pieces()) {
       n = put(places, n, p.from());
@@ -67,10 +77,10 @@ public final class CoatFactors {
     for (Coordinate c : body) {
       n = put(places, n, c);
     }
-    return new Key(Arrays.asList(places));
+    return new Key(places);
   }
 
-  private static int put(Long[] places, int n, Coordinate c) {
+  private static int put(long[] places, int n, Coordinate c) {
     places[n] = Math.round(c.x / GRID);
     places[n + 1] = Math.round(c.y / GRID);
     return n + 2;

@@ -84,21 +84,21 @@ public final class Sections {
   /** Of the coat where the exposed share of the contour is nearest to the member's. */
   private static double cornerFactor(
       Exposure exposure, Axis axis, Traces traces, double share, CoatFactors coats, Kernel kernel) {
-    double station = 0;
-    Trace nearest = null;
+    double station = -1;
     double least = Double.POSITIVE_INFINITY;
-    for (double s : Stations.PLACES) {
-      Traces.Cut cut = traces.at(s);
-      double apart = Math.abs(cut.share() - share);
+    for (double place : Stations.PLACES) {
+      double apart = Math.abs(traces.exposedShare(place) - share);
       if (apart < least - SAME) {
         least = apart;
-        station = s;
-        nearest = cut.exposed();
+        station = place;
       }
     }
-    return nearest == null
+    return station < 0
         ? 0
-        : coats.of(nearest, Stations.slice(exposure, axis, station, kernel), REFERENCE.metres());
+        : coats.of(
+            traces.at(station).exposed(),
+            Stations.slice(exposure, axis, station, kernel),
+            REFERENCE.metres());
   }
 
   private static SectionOutline worst(Run run) {

@@ -34,11 +34,19 @@ record Trace(List<Piece> pieces) {
 
   /** Length of all chords, m. */
   double chords() {
-    return pieces.stream().mapToDouble(Piece::length).sum();
+    double sum = 0;
+    for (Piece piece : pieces) {
+      sum += piece.length();
+    }
+    return sum;
   }
 
   /** Length of the contour, arcs at their true length, m. */
   double length() {
-    return pieces.stream().mapToDouble(p -> p.length() * p.stretch()).sum();
+    double sum = 0;
+    for (Piece piece : pieces) {
+      sum += piece.length() * piece.stretch();
+    }
+    return sum;
   }
 }

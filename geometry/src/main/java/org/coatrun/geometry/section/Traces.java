@@ -8,9 +8,6 @@ import org.coatrun.geometry.exposure.CoveredPatch;
 import org.coatrun.geometry.exposure.Exposure;
 import org.coatrun.geometry.solid.Plane;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.geom.Polygon;
 
 /** What planes across a member's axis leave of its sides, whole and exposed. */
 final class Traces {
@@ -26,22 +23,23 @@ final class Traces {
   /**
    * A side patch; along the axis a point (u, v) of it lies at {@code au u + av v} and a constant.
    */
-  private record Side(CoveredPatch patch, double au, double av, double slope) {}
+  private record Side(
+      CoveredPatch patch,
+      List<double[]> whole,
+      List<double[]> exposed,
+      double au,
+      double av,
+      double slope) {}
+
+  /** Crossings of one side, sorted. */
+  private double[] at = new double[16];
 
   /**
    * Both traces at one place.
    *
    * @param whole of all sides, covered or not; the very same where all are exposed
    */
-  record Cut(Trace exposed, Trace whole) {
-
-    /** The share of the contour that is exposed; no number where there is none. */
-    @SuppressWarnings("ReferenceEquality") // equal ones that are not the same do no harm
-    double share() {
-      double all = whole.length();
-      return (exposed == whole ? all : exposed.length()) / all;
-    }
-  }
+  record Cut(Trace exposed, Trace whole) {}
 
   Traces(Exposure exposure, Axis axis) {
     this.axis = axis;
@@ -53,25 +51,64 @@ final class Traces {
         double av = across.nx() * p.vx() + across.ny() * p.vy() + across.nz() * p.vz();
         double slope = Math.hypot(au, av);
         if (slope >= FLAT) {
-          sides.add(new Side(patch, au, av, slope));
+          List<double[]> exposed = patch.rest().rings();
+          List<double[]> whole = patch.rest().isWhole() ? exposed : patch.patch().rings();
+          sides.add(new Side(patch, whole, exposed, au, av, slope));
         }
       }
     }
   }
 
+  /**
+   * The share of the contour that is exposed at a share of the length; no number where there is no
+   * contour.
+   */
+  double exposedShare(double place) {
+    Plane across = across(place);
+    double whole = 0;
+    double exposed = 0;
+    for (Side side : sides) {
+      double all = length(side, side.whole(), across);
+      whole += all;
+      exposed += side.patch().rest().isWhole() ? all : length(side, side.exposed(), across);
+    }
+    return exposed / whole;
+  }
+
+  /** Length of a side's trace, arcs at their true length. */
+  private double length(Side side, List<double[]> rings, Plane across) {
+    double length = 0;
+    int n = crossings(rings, side, height(side, across));
+    for (int i = 0; i + 1 < n; i += 2) {
+      double piece = at[i + 1] - at[i];
+      length += piece > SHORT ? piece : 0;
+    }
+    return length * side.patch().patch().stretch();
+  }
+
+  /** How far the origin of a side's own axes lies along the member from a plane across it. */
+  private static double height(Side side, Plane across) {
+    Plane p = side.patch().patch().plane();
+    return p.offset() * across.dot(p) - across.offset();
+  }
+
+  private Plane across(double place) {
+    return axis.at(axis.low() + place * axis.length());
+  }
+
   /** The traces at a share of the length. */
   Cut at(double place) {
-    Plane across = axis.at(axis.low() + place * axis.length());
+    Plane across = across(place);
     List<Trace.Piece> whole = new ArrayList<>();
     List<Trace.Piece> exposed = new ArrayList<>();
     boolean bare = true;
     for (Side side : sides) {
       int before = whole.size();
-      add(side, side.patch().patch().region(), across, whole);
-      if (isBare(side.patch())) {
+      add(side, side.whole(), across, whole);
+      if (side.patch().rest().isWhole()) {
         exposed.addAll(whole.subList(before, whole.size()));
       } else {
-        add(side, side.patch().rest(), across, exposed);
+        add(side, side.exposed(), across, exposed);
         bare = false;
       }
     }
@@ -79,22 +116,17 @@ final class Traces {
     return new Cut(bare ? all : new Trace(exposed), all);
   }
 
-  @SuppressWarnings("ReferenceEquality") // what nothing covers is left as the region itself
-  private static boolean isBare(CoveredPatch patch) {
-    return patch.rest() == patch.patch().region();
-  }
-
-  private static void add(Side side, Geometry g, Plane across, List<Trace.Piece> out) {
+  private void add(Side side, List<double[]> rings, Plane across, List<Trace.Piece> out) {
     Plane p = side.patch().patch().plane();
     double au = side.au();
     double av = side.av();
     double slope = side.slope();
-    double c = p.offset() * across.dot(p) - across.offset();
-    double[] at = crossings(g, side, c);
+    double c = height(side, across);
+    int n = crossings(rings, side, c);
     // the foot of the plane's origin on the line, and the line's direction
     double fu = -c * au / (slope * slope);
     double fv = -c * av / (slope * slope);
-    for (int i = 0; i + 1 < at.length; i += 2) {
+    for (int i = 0; i + 1 < n; i += 2) {
       Coordinate a = point(p, across, fu - at[i] * av / slope, fv + at[i] * au / slope);
       Coordinate b = point(p, across, fu - at[i + 1] * av / slope, fv + at[i + 1] * au / slope);
       double length = a.distance(b);
@@ -122,38 +154,36 @@ final class Traces {
     return new Coordinate(across.u(x, y, z), across.v(x, y, z));
   }
 
-  /** Where the line au u + av v + c = 0 crosses the region's rings, sorted along the line. */
-  private static double[] crossings(Geometry g, Side side, double c) {
-    double[] out = new double[8];
+  /** Finds where the line au u + av v + c = 0 crosses the rings, sorted along the line. */
+  private int crossings(List<double[]> rings, Side side, double c) {
     int n = 0;
-    for (int i = 0; i < g.getNumGeometries(); i++) {
-      if (g.getGeometryN(i) instanceof Polygon p) {
-        for (int k = -1; k < p.getNumInteriorRing(); k++) {
-          LineString ring = k < 0 ? p.getExteriorRing() : p.getInteriorRingN(k);
-          Coordinate[] r = ring.getCoordinates();
-          out = n + r.length > out.length ? Arrays.copyOf(out, 2 * (n + r.length)) : out;
-          n = ring(r, side, c, out, n);
-        }
+    for (double[] ring : rings) {
+      if (n + ring.length > at.length) {
+        at = Arrays.copyOf(at, 2 * (n + ring.length));
       }
+      n = crossings(ring, side, c, n);
     }
-    Arrays.sort(out, 0, n);
-    return Arrays.copyOf(out, n);
+    Arrays.sort(at, 0, n);
+    return n;
   }
 
-  private static int ring(Coordinate[] r, Side side, double c, double[] out, int from) {
+  private int crossings(double[] r, Side side, double c, int from) {
     double au = side.au();
     double av = side.av();
     int n = from;
-    for (int j = 1; j < r.length; j++) {
-      double h = au * r[j - 1].x + av * r[j - 1].y + c;
-      double k = au * r[j].x + av * r[j].y + c;
+    int last = r.length - 2;
+    double h = au * r[last] + av * r[last + 1] + c;
+    for (int j = 0; j < r.length; j += 2) {
+      double k = au * r[j] + av * r[j + 1] + c;
       // what lies on the line counts as above it, so that crossings come in pairs
       if (h < 0 != k < 0) {
         double t = h / (h - k);
-        double u = r[j - 1].x + t * (r[j].x - r[j - 1].x);
-        double v = r[j - 1].y + t * (r[j].y - r[j - 1].y);
-        out[n++] = (v * au - u * av) / side.slope();
+        double u = r[last] + t * (r[j] - r[last]);
+        double v = r[last + 1] + t * (r[j + 1] - r[last + 1]);
+        at[n++] = (v * au - u * av) / side.slope();
       }
+      h = k;
+      last = j;
     }
     return n;
   }

@@ -1,13 +1,11 @@
 package org.coatrun.geometry.section;
 
+import java.util.List;
 import org.coatrun.geometry.exposure.Axis;
 import org.coatrun.geometry.exposure.CoveredPatch;
 import org.coatrun.geometry.exposure.Exposure;
 import org.coatrun.geometry.solid.Plane;
 import org.coatrun.shared.shape.Vec3;
-import org.locationtech.jts.geom.CoordinateSequence;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Polygon;
 
 /**
  * Contour and heated perimeter over stretches of a member: side area in each stretch over its
@@ -46,49 +44,47 @@ final class Windows {
   }
 
   private void add(CoveredPatch p, Axis axis, double size) {
-    boolean bare = p.restArea() == p.patch().area();
+    boolean bare = p.rest().isWhole();
+    List<double[]> open = p.rest().rings();
+    List<double[]> all = bare ? open : p.patch().rings();
+    double stretch = p.patch().stretch() / size;
     for (int i = 0; i < outline.length; i++) {
       double low = axis.low() + i * size;
-      double whole = within(p.patch().region(), p.patch().plane(), axis.direction(), low, size);
+      double whole = within(all, p.patch().plane(), axis.direction(), low, size);
       if (whole > 0) {
-        double stretch = p.patch().stretch() / size;
+        double left = bare ? whole : within(open, p.patch().plane(), axis.direction(), low, size);
         outline[i] += whole * stretch;
-        heated[i] +=
-            stretch
-                * (bare ? whole : within(p.rest(), p.patch().plane(), axis.direction(), low, size));
+        heated[i] += left * stretch;
       }
     }
   }
 
-  /** Area of a region between two coordinates along the axis. */
-  private double within(Geometry g, Plane plane, Vec3 d, double low, double size) {
+  /** Area of a region, given by its rings, between two coordinates along the axis. */
+  private double within(List<double[]> rings, Plane plane, Vec3 d, double low, double size) {
     double au = d.x() * plane.ux() + d.y() * plane.uy() + d.z() * plane.uz();
     double av = d.x() * plane.vx() + d.y() * plane.vy() + d.z() * plane.vz();
     double c =
         plane.offset() * (d.x() * plane.nx() + d.y() * plane.ny() + d.z() * plane.nz()) - low;
     double sum = 0;
-    for (int i = 0; i < g.getNumGeometries(); i++) {
-      if (g.getGeometryN(i) instanceof Polygon p && !p.isEmpty()) {
-        sum += ring(p.getExteriorRing().getCoordinateSequence(), au, av, c, size);
-        for (int k = 0; k < p.getNumInteriorRing(); k++) {
-          sum -= ring(p.getInteriorRingN(k).getCoordinateSequence(), au, av, c, size);
-        }
-      }
+    for (double[] corners : rings) {
+      sum += within(corners, au, av, c, size);
     }
     return sum;
   }
 
-  private double ring(CoordinateSequence s, double au, double av, double c, double size) {
-    int n = s.size() - 1;
+  private double within(double[] corners, double au, double av, double c, double size) {
+    int n = corners.length / 2;
     if (ring.length < 3 * n) {
       ring = new double[3 * n];
       above = new double[2 * ring.length];
       between = new double[2 * above.length];
     }
     for (int i = 0; i < n; i++) {
-      ring[3 * i] = s.getX(i);
-      ring[3 * i + 1] = s.getY(i);
-      ring[3 * i + 2] = au * s.getX(i) + av * s.getY(i) + c;
+      double u = corners[2 * i];
+      double v = corners[2 * i + 1];
+      ring[3 * i] = u;
+      ring[3 * i + 1] = v;
+      ring[3 * i + 2] = au * u + av * v + c;
     }
     int m = clipped(ring, 3 * n, 0, 1, above);
     return area(between, clipped(above, m, size, -1, between));
@@ -123,6 +119,6 @@ final class Windows {
     for (int i = 3; i + 3 < n; i += 3) {
       sum += (r[i] - r[0]) * (r[i + 4] - r[1]) - (r[i + 3] - r[0]) * (r[i + 1] - r[1]);
     }
-    return Math.abs(0.5 * sum);
+    return 0.5 * sum;
   }
 }

@@ -25,7 +25,12 @@ final class ConvexClip {
       return null;
     }
     double[] ring = Rings.corners(p.getExteriorRing());
-    return convex(ring) ? ring : reversedIfConvex(ring);
+    return isRing(ring) ? ring : reversedIfConvex(ring);
+  }
+
+  /** Whether corners are those of a convex polygon of few, counter-clockwise. */
+  static boolean isRing(double[] corners) {
+    return corners.length >= 6 && corners.length <= 2 * MOST && convex(corners);
   }
 
   private static double[] reversedIfConvex(double[] ring) {

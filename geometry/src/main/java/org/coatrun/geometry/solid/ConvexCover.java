@@ -8,7 +8,8 @@ import org.locationtech.jts.geom.Polygon;
 
 /**
  * A convex region of a plane as the lines that bound it: what of a convex ring lies within, and
- * what it leaves of one, take a cut along each line that crosses the ring.
+ * what it leaves of one, take a cut along each line that crosses the ring. Not for use by several
+ * threads.
  */
 final class ConvexCover {
 
@@ -18,11 +19,14 @@ final class ConvexCover {
   /** Thinner than any tolerance, m. */
   private static final double HAIR = 1e-12;
 
-  private static final int INSIDE = -1;
-  private static final int OUTSIDE = -2;
-
-  /** Three numbers a line: {@code a u + b v + c} is how far a point lies beyond it, m. */
+  /**
+   * Three numbers a line, of 64 at most: {@code a u + b v + c} is how far a point lies beyond it,
+   * m.
+   */
   private final double[] lines;
+
+  /** Beyond this line the ring lay that was cut last in vain: mostly the next one does, too. */
+  private int apart;
 
   private ConvexCover(double[] lines) {
     this.lines = lines;
@@ -47,14 +51,14 @@ final class ConvexCover {
   }
 
   /**
-   * What a convex solid that is moved fills of a plane, in the plane's axes; null where it does not
-   * reach in front of it.
+   * What a convex solid that is moved fills just in front of a plane, in the plane's axes; null
+   * where it does not cross there.
    *
    * @param tolerance what is not higher above the plane lies in it, m
    */
   static ConvexCover of(Solid convex, Plane plane, Vec3 moved, double tolerance) {
     double shift = plane.nx() * moved.x() + plane.ny() * moved.y() + plane.nz() * moved.z();
-    if (!rises(convex.xyz, plane, tolerance - shift)) {
+    if (!crosses(convex.xyz, plane, tolerance - shift)) {
       return null;
     }
     double[] lines = new double[3 * convex.faces.length];
@@ -74,13 +78,16 @@ final class ConvexCover {
     return new ConvexCover(k == lines.length ? lines : Arrays.copyOf(lines, k));
   }
 
-  private static boolean rises(double[] xyz, Plane plane, double above) {
-    for (int i = 0; i < xyz.length; i += 3) {
-      if (plane.height(xyz[i], xyz[i + 1], xyz[i + 2]) > above) {
-        return true;
-      }
+  /** Whether some corners are higher above a plane than a distance, and some are not. */
+  private static boolean crosses(double[] xyz, Plane plane, double above) {
+    boolean some = false;
+    boolean others = false;
+    for (int i = 0; i < xyz.length && !(some && others); i += 3) {
+      boolean higher = plane.height(xyz[i], xyz[i + 1], xyz[i + 2]) > above;
+      some |= higher;
+      others |= !higher;
     }
-    return false;
+    return some && others;
   }
 
   /**
@@ -88,51 +95,74 @@ final class ConvexCover {
    * pieces.
    *
    * @param thin what a ring reaches beyond a line by no more than this counts as within, m
-   * @param beyond takes what lies outside, as convex rings side by side
-   * @return what lies within; null where nothing does, and nothing was handed on
+   * @param beyond takes what lies outside, as convex rings side by side; to be forgotten where
+   *     nothing lies within
+   * @return what lies within; null where nothing does
    */
   double[] cut(double[] ring, double thin, List<double[]> beyond) {
+    if (isBeyond(ring, apart, thin)) {
+      return null;
+    }
     double[] left = ring;
-    int before = beyond.size();
-    for (int cuts = 0; cuts < lines.length; cuts += 3) {
-      int k = farthest(left, thin);
-      if (k == INSIDE) {
+    long open = -1; // lines that the ring is not known to lie within
+    while (true) {
+      int farthest = -1;
+      double far = thin;
+      for (int k = 0; k < lines.length; k += 3) {
+        if ((open & bit(k)) == 0) {
+          continue;
+        }
+        double most = most(left, lines[k], lines[k + 1], lines[k + 2]);
+        if (most <= thin) {
+          open &= ~bit(k);
+        } else if (isBeyond(left, k, thin)) {
+          apart = k;
+          return null;
+        } else if (most > far) {
+          far = most;
+          farthest = k;
+        }
+      }
+      if (farthest < 0) {
         return left;
       }
-      if (k == OUTSIDE) {
-        beyond.subList(before, beyond.size()).clear();
-        return null;
-      }
-      beyond.add(side(left, -lines[k], -lines[k + 1], -lines[k + 2]));
-      left = side(left, lines[k], lines[k + 1], lines[k + 2]);
+      open &= ~bit(farthest);
+      double a = lines[farthest];
+      double b = lines[farthest + 1];
+      double c = lines[farthest + 2];
+      beyond.add(side(left, -a, -b, -c));
+      left = side(left, a, b, c);
     }
-    return left;
   }
 
-  /** The line that a ring reaches farthest beyond; or that all of it lies within, or outside. */
-  private int farthest(double[] ring, double thin) {
-    int farthest = INSIDE;
-    double far = thin;
-    for (int k = 0; k < lines.length; k += 3) {
-      double a = lines[k];
-      double b = lines[k + 1];
-      double c = lines[k + 2];
-      double most = Double.NEGATIVE_INFINITY;
-      double least = Double.POSITIVE_INFINITY;
-      for (int i = 0; i < ring.length; i += 2) {
-        double beyond = a * ring[i] + b * ring[i + 1] + c;
-        most = beyond > most ? beyond : most;
-        least = beyond < least ? beyond : least;
+  private static long bit(int line) {
+    return 1L << (line / 3);
+  }
+
+  /** Whether all of a ring lies beyond a line, and some by more than a distance. */
+  private boolean isBeyond(double[] ring, int line, double thin) {
+    double a = lines[line];
+    double b = lines[line + 1];
+    double c = lines[line + 2];
+    boolean farther = false;
+    for (int i = 0; i < ring.length; i += 2) {
+      double beyond = a * ring[i] + b * ring[i + 1] + c;
+      if (beyond < 0) {
+        return false;
       }
-      if (most > thin && least >= 0) {
-        return OUTSIDE;
-      }
-      if (most > far) {
-        far = most;
-        farthest = k;
-      }
+      farther |= beyond > thin;
     }
-    return farthest;
+    return farther;
+  }
+
+  /** How far the farthest corner of a ring lies beyond a line. */
+  private static double most(double[] ring, double a, double b, double c) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < ring.length; i += 2) {
+      double beyond = a * ring[i] + b * ring[i + 1] + c;
+      most = beyond > most ? beyond : most;
+    }
+    return most;
   }
 
   /** What lies within of a box; empty where nothing does. */
@@ -148,7 +178,7 @@ final class ConvexCover {
 
   /** What of a ring that a line crosses does not lie beyond it. */
   private static double[] side(double[] ring, double a, double b, double c) {
-    double[] out = new double[ring.length + 4];
+    double[] out = new double[2 * kept(ring, a, b, c)];
     int n = 0;
     double lu = ring[ring.length - 2];
     double lv = ring[ring.length - 1];
@@ -170,6 +200,23 @@ final class ConvexCover {
       lv = v;
       last = here;
     }
-    return n == out.length ? out : Arrays.copyOf(out, n);
+    return out;
+  }
+
+  /** How many corners are left of a ring that a line cuts. */
+  private static int kept(double[] ring, double a, double b, double c) {
+    int kept = 0;
+    double last = a * ring[ring.length - 2] + b * ring[ring.length - 1] + c;
+    for (int i = 0; i < ring.length; i += 2) {
+      double here = a * ring[i] + b * ring[i + 1] + c;
+      if ((last < 0 && here > 0) || (last > 0 && here < 0)) {
+        kept++;
+      }
+      if (here <= 0) {
+        kept++;
+      }
+      last = here;
+    }
+    return kept;
   }
 }

@@ -1,9 +1,12 @@
 package org.coatrun.geometry.solid;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.coatrun.shared.shape.Vec3;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateFilter;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
 
 /**
  * A part of a body's surface: a face of an original, or what cuts left of it. Its normal points out
@@ -103,6 +106,32 @@ public final class Patch {
       region = known;
     }
     return known;
+  }
+
+  /**
+   * The rings about the region, of u and v in turn, the first corner not repeated: outlines
+   * counter-clockwise, holes clockwise.
+   */
+  public List<double[]> rings() {
+    return region == null && unmoved == null
+        ? Rings.ringsOfFace(solid, face, plane)
+        : Rings.of(region());
+  }
+
+  /** The region as convex rings side by side. */
+  public List<double[]> convexParts() {
+    List<double[]> rings = rings();
+    if (rings.size() == 1 && ConvexClip.isRing(rings.get(0))) {
+      return rings;
+    }
+    List<double[]> parts = new ArrayList<>();
+    Geometry all = region();
+    for (int i = 0; i < all.getNumGeometries(); i++) {
+      if (all.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
+        parts.addAll(ConvexParts.of(polygon));
+      }
+    }
+    return parts;
   }
 
   /** Whether it is a whole face of an original. */

@@ -3,6 +3,7 @@ package org.coatrun.geometry.solid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.coatrun.shared.shape.Vec2;
 import org.coatrun.shared.shape.Vec3;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -16,55 +17,33 @@ public final class Remains {
 
   private final Kernel kernel;
   private final Overlay overlay;
-  private final Geometry region;
-  private final List<Part> taken = new ArrayList<>();
-  private List<Part> left = new ArrayList<>();
+  private final List<Piece> taken = new ArrayList<>();
+  private List<Piece> left = new ArrayList<>();
   private boolean whole = true;
 
   /** What lies outside a cover while a part is cut. */
   private final List<double[]> beyond = new ArrayList<>();
 
-  /** A convex ring, or where there is none a region of any form. */
-  private static final class Part {
-    private final double[] ring;
-    private final Polygon polygon;
-    private Extent2 box;
-
-    private Part(double[] ring, Polygon polygon) {
-      this.ring = ring;
-      this.polygon = polygon;
-    }
-
-    static Part of(double[] ring) {
-      return new Part(ring, null);
-    }
-
-    static Part of(Polygon polygon) {
-      return new Part(ConvexClip.ring(polygon), polygon);
-    }
-
-    Extent2 box() {
-      if (box == null) {
-        box = ring == null ? Extent2.of(polygon) : Extent2.of(ring);
-      }
-      return box;
-    }
-
-    Polygon region() {
-      return polygon == null ? Rings.FACTORY.createPolygon(Rings.linear(ring)) : polygon;
-    }
-
-    double area() {
-      return ring == null ? polygon.getArea() : Rings.area(ring);
-    }
-  }
-
   /** Begins with all of a region. */
   public Remains(Geometry region, Kernel kernel) {
+    this(kernel);
+    add(region, left);
+  }
+
+  private Remains(Kernel kernel) {
     this.kernel = kernel;
     this.overlay = kernel.overlay;
-    this.region = region;
-    add(region, left);
+  }
+
+  /** Begins with all of a patch's region; of a plain face none need be made for it. */
+  public static Remains of(Patch patch, Kernel kernel) {
+    List<double[]> rings = patch.rings();
+    if (rings.size() == 1 && ConvexClip.isRing(rings.get(0))) {
+      Remains remains = new Remains(kernel);
+      remains.left.add(Piece.of(rings.get(0)));
+      return remains;
+    }
+    return new Remains(patch.region(), kernel);
   }
 
   /** Whether nothing is left. */
@@ -72,9 +51,9 @@ public final class Remains {
     return left.isEmpty();
   }
 
-  /** What is left; the region itself where nothing was taken. */
-  public Geometry rest() {
-    return whole ? region : Overlay.gathered(left.stream().map(Part::region).toList());
+  /** What is left by now. */
+  public Remainder remainder() {
+    return new Remainder(whole, left, taken);
   }
 
   /** Whether nothing was taken. */
@@ -84,18 +63,17 @@ public final class Remains {
 
   /** The area of what is left, m². */
   public double area() {
-    return whole ? region.getArea() : left.stream().mapToDouble(Part::area).sum();
-  }
-
-  /** What was taken, side by side. */
-  public List<Geometry> taken() {
-    return taken.stream().<Geometry>map(Part::region).toList();
+    double area = 0;
+    for (Piece piece : left) {
+      area += piece.area();
+    }
+    return area;
   }
 
   /** The box about what is left: least u and v, greatest u and v. */
   public double[] window() {
     Extent2 box = left.get(0).box();
-    for (Part part : left) {
+    for (Piece part : left) {
       box = box.plus(part.box());
     }
     return new double[] {box.minU(), box.minV(), box.maxU(), box.maxV()};
@@ -133,6 +111,32 @@ public final class Remains {
     return fill == null ? 0 : less(new Cover(fill));
   }
 
+  /** The middle of what is left and lies in a region, u and v; empty where nothing does. */
+  public Optional<Vec2> middleWithin(Geometry region) {
+    double area = 0;
+    double u = 0;
+    double v = 0;
+    for (int i = 0; i < region.getNumGeometries(); i++) {
+      if (region.getGeometryN(i) instanceof Polygon p && !p.isEmpty()) {
+        for (double[] part : ConvexParts.of(p)) {
+          for (Piece piece : left) {
+            for (double[] own : piece.convex()) {
+              double[] shared = ConvexClip.common(own, part);
+              if (!overlay.isNothing(shared)) {
+                double weight = Rings.area(shared);
+                Vec2 middle = Rings.middle(shared);
+                area += weight;
+                u += weight * middle.x();
+                v += weight * middle.y();
+              }
+            }
+          }
+        }
+      }
+    }
+    return area > 0 ? Optional.of(new Vec2(u / area, v / area)) : Optional.empty();
+  }
+
   /** What is taken away, in the form that is cut with. */
   private static final class Cover {
 
@@ -166,8 +170,8 @@ public final class Remains {
 
   private double less(Cover cover) {
     double area = 0;
-    List<Part> next = new ArrayList<>();
-    for (Part part : left) {
+    List<Piece> next = new ArrayList<>();
+    for (Piece part : left) {
       boolean apart = cover.box != null && overlay.apart(part.box(), cover.box);
       area += apart ? kept(part, next) : less(part, cover, next);
     }
@@ -178,30 +182,30 @@ public final class Remains {
     return area;
   }
 
-  private static double kept(Part part, List<Part> next) {
+  private static double kept(Piece part, List<Piece> next) {
     next.add(part);
     return 0;
   }
 
   /** Adds what is left of a part to the next ones, and tells the area that was taken. */
-  private double less(Part part, Cover cover, List<Part> next) {
+  private double less(Piece part, Cover cover, List<Piece> next) {
     if (cover.convex == null && cover.tree == null) {
       return overlaid(part, cover.polygon, next);
     }
     if (part.ring != null) {
       return cut(part, cover, next);
     }
-    Optional<ConvexTree> tree = ConvexTree.of(part.polygon);
+    Optional<ConvexTree> tree = ConvexTree.of(part.polygon());
     return tree.isPresent()
         ? parted(part, tree.get(), cover, next)
         : overlaid(part, cover.about(part.box()), next);
   }
 
-  private double parted(Part part, ConvexTree tree, Cover cover, List<Part> next) {
-    List<Part> rest = new ArrayList<>();
+  private double parted(Piece part, ConvexTree tree, Cover cover, List<Piece> next) {
+    List<Piece> rest = new ArrayList<>();
     double area = 0;
     for (double[] ring : tree.parts()) {
-      area += cut(Part.of(ring), cover, rest);
+      area += cut(Piece.of(ring), cover, rest);
     }
     if (area == 0) {
       return kept(part, next);
@@ -210,11 +214,11 @@ public final class Remains {
     return area;
   }
 
-  private double cut(Part part, Cover cover, List<Part> next) {
+  private double cut(Piece part, Cover cover, List<Piece> next) {
     return cover.convex == null ? cut(part, cover.tree, next) : cut(part, cover.convex, next);
   }
 
-  private double cut(Part part, ConvexTree cover, List<Part> next) {
+  private double cut(Piece part, ConvexTree cover, List<Piece> next) {
     List<double[]> shared = new ArrayList<>();
     cover.common(part.ring, shared);
     double common = shared.stream().mapToDouble(Rings::area).sum();
@@ -227,7 +231,7 @@ public final class Remains {
     return part.area() - added(rest, next);
   }
 
-  private double cut(Part part, ConvexCover cover, List<Part> next) {
+  private double cut(Piece part, ConvexCover cover, List<Piece> next) {
     beyond.clear();
     double[] shared = cover.cut(part.ring, overlay.thin(), beyond);
     if (overlay.isNothing(shared)) {
@@ -238,25 +242,25 @@ public final class Remains {
       taken.add(part);
       return area;
     }
-    taken.add(Part.of(shared));
+    taken.add(Piece.of(shared));
     return area - added(beyond, next);
   }
 
   /** Adds the rings that are more than noise, and tells their area. */
-  private double added(List<double[]> rings, List<Part> to) {
+  private double added(List<double[]> rings, List<Piece> to) {
     double sum = 0;
     for (double[] ring : rings) {
       double area = Rings.area(ring);
       if (!overlay.isNoise(area, Rings.length(ring))) {
-        to.add(Part.of(ring));
+        to.add(Piece.of(ring));
         sum += area;
       }
     }
     return sum;
   }
 
-  private double overlaid(Part part, Polygon cover, List<Part> next) {
-    Polygon polygon = part.region();
+  private double overlaid(Piece part, Polygon cover, List<Piece> next) {
+    Polygon polygon = part.polygon();
     Geometry common = overlay.common(polygon, cover);
     if (common.isEmpty()) {
       return kept(part, next);
@@ -265,11 +269,11 @@ public final class Remains {
     return part.area() - add(overlay.less(polygon, cover), next);
   }
 
-  private static double add(Geometry g, List<Part> to) {
+  private static double add(Geometry g, List<Piece> to) {
     double area = 0;
     for (int i = 0; i < g.getNumGeometries(); i++) {
       if (g.getGeometryN(i) instanceof Polygon p && !p.isEmpty()) {
-        to.add(Part.of(p));
+        to.add(Piece.of(p));
         area += p.getArea();
       }
     }

@@ -2,6 +2,7 @@ package org.coatrun.geometry.solid;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.coatrun.shared.shape.Vec2;
 import org.coatrun.shared.shape.Vec3;
 import org.locationtech.jts.algorithm.RayCrossingCounter;
 import org.locationtech.jts.geom.Coordinate;
@@ -31,6 +32,26 @@ final class Rings {
       sum += (ring[i] - ou) * (ring[i + 3] - ov) - (ring[i + 2] - ou) * (ring[i + 1] - ov);
     }
     return 0.5 * sum;
+  }
+
+  /** The middle of a ring's area, which is not nought. */
+  static Vec2 middle(double[] ring) {
+    double sum = 0;
+    double u = 0;
+    double v = 0;
+    double ou = ring[0];
+    double ov = ring[1];
+    for (int i = 2; i + 3 < ring.length; i += 2) {
+      double au = ring[i] - ou;
+      double av = ring[i + 1] - ov;
+      double bu = ring[i + 2] - ou;
+      double bv = ring[i + 3] - ov;
+      double twice = au * bv - bu * av;
+      sum += twice;
+      u += twice * (au + bu);
+      v += twice * (av + bv);
+    }
+    return new Vec2(ou + u / (3 * sum), ov + v / (3 * sum));
   }
 
   static double length(double[] ring) {
@@ -66,6 +87,25 @@ final class Rings {
     return corners;
   }
 
+  /** The outlines of a region, counter-clockwise, and its holes, clockwise. */
+  static List<double[]> of(Geometry region) {
+    List<double[]> rings = new ArrayList<>();
+    for (int i = 0; i < region.getNumGeometries(); i++) {
+      if (region.getGeometryN(i) instanceof Polygon p && !p.isEmpty()) {
+        rings.add(turned(p.getExteriorRing(), 1));
+        for (int k = 0; k < p.getNumInteriorRing(); k++) {
+          rings.add(turned(p.getInteriorRingN(k), -1));
+        }
+      }
+    }
+    return rings;
+  }
+
+  private static double[] turned(LinearRing ring, int way) {
+    double[] corners = corners(ring);
+    return way * area(corners) < 0 ? reversed(corners) : corners;
+  }
+
   /** The same corners the other way round. */
   static double[] reversed(double[] ring) {
     int n = ring.length / 2;
@@ -85,6 +125,15 @@ final class Rings {
       holes[i] = linear(onto(solid, face.loops[i + 1], plane));
     }
     return FACTORY.createPolygon(shell, holes);
+  }
+
+  /** The same as rings, the outer one first. */
+  static List<double[]> ringsOfFace(Solid solid, Face face, Plane plane) {
+    List<double[]> rings = new ArrayList<>(face.loops.length);
+    for (int[] loop : face.loops) {
+      rings.add(onto(solid, loop, plane));
+    }
+    return rings;
   }
 
   /** A region in a plane's axes, moved with all that stands in space. */

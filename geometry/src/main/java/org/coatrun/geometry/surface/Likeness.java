@@ -17,6 +17,23 @@ import org.coatrun.shared.shape.Transform3;
  */
 record Likeness(Kind kind, Object shape, Transform3 turned, List<Hole> openings) {
 
+  // Written out, as what Java makes of a record takes long to begin and is slower.
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Likeness o
+        && kind == o.kind
+        && shape.equals(o.shape)
+        && turned.equals(o.turned)
+        && openings.equals(o.openings);
+  }
+
+  @Override
+  public int hashCode() {
+    int hash = 31 * kind.hashCode() + shape.hashCode();
+    return 31 * (31 * hash + turned.hashCode()) + openings.hashCode();
+  }
+
   /** What a form is measured as. */
   enum Kind {
     /** Has an axis. */

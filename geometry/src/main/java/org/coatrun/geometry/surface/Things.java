@@ -3,6 +3,7 @@ package org.coatrun.geometry.surface;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.coatrun.geometry.build.BuildResult;
@@ -184,7 +185,7 @@ final class Things {
     var faults = new ArrayList<>(cut.unbuilt());
     faults.addAll(cut.idle(all, full));
     SolidTree plain = SmallHoles.without(tree, mouth, kernel);
-    boolean same = plain.equals(tree);
+    boolean same = Objects.equals(plain, tree);
     Originals originals = same ? all : Originals.of(plain, kernel.tolerance());
     Boundary boundary = same ? full : Boundary.of(originals, kernel);
     Form bare =

@@ -22,9 +22,22 @@ public record ElementMesh(ElementId id, Transform3 frame, Look look) {
    */
   public record Look(Drawing form, Transform3 intoFrame) {
 
-    /** x, y, z of three corners a triangle, metres, in the frame. */
-    public double[] points() {
-      return intoFrame.applyAll(form.triangles().points());
+    // Written out, as what Java makes of a record takes long to begin and is slower.
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Look o && form.equals(o.form) && intoFrame.equals(o.intoFrame);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * form.hashCode() + intoFrame.hashCode();
+    }
+
+    /** The triangles, in the frame. */
+    public Triangles triangles() {
+      Triangles t = form.triangles();
+      return new Triangles(intoFrame.applyAll(t.points()), t.corners(), t.coated());
     }
   }
 

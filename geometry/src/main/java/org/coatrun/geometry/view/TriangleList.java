@@ -1,53 +1,53 @@
 package org.coatrun.geometry.view;
 
-import java.util.Arrays;
-import java.util.BitSet;
-import org.coatrun.geometry.solid.ConvexParts;
+import java.util.ArrayList;
+import java.util.List;
 import org.coatrun.geometry.solid.Plane;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Polygon;
 
-/** Gathers regions of planes as triangles. */
+/** Gathers convex rings of planes as triangles. */
 final class TriangleList {
 
-  private double[] points = new double[9 * 64];
-  private final BitSet coated = new BitSet();
-  private int count;
+  private record Fan(Plane plane, double[] ring, boolean coated) {}
 
-  void add(Plane plane, Geometry region, boolean side) {
-    for (int i = 0; i < region.getNumGeometries(); i++) {
-      if (region.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
-        polygon(plane, polygon, side);
-      }
-    }
-  }
+  private final List<Fan> fans = new ArrayList<>();
+  private int corners;
+  private int triangles;
 
-  private void polygon(Plane plane, Polygon polygon, boolean side) {
-    for (double[] ring : ConvexParts.of(polygon)) {
-      for (int i = 4; i < ring.length; i += 2) {
-        corner(plane, ring[0], ring[1], 0);
-        corner(plane, ring[i - 2], ring[i - 1], 3);
-        corner(plane, ring[i], ring[i + 1], 6);
-        coated.set(count++, side);
-      }
+  /**
+   * Adds rings, each as a fan.
+   *
+   * @param rings u and v in turn, on the axes of the plane
+   */
+  void add(Plane plane, List<double[]> rings, boolean coated) {
+    for (double[] ring : rings) {
+      fans.add(new Fan(plane, ring, coated));
+      corners += ring.length / 2;
+      triangles += ring.length / 2 - 2;
     }
-  }
-
-  private void corner(Plane plane, double u, double v, int place) {
-    int at = 9 * count + place;
-    if (points.length < at + 3) {
-      points = Arrays.copyOf(points, 2 * points.length);
-    }
-    points[at] = plane.x(u, v);
-    points[at + 1] = plane.y(u, v);
-    points[at + 2] = plane.z(u, v);
   }
 
   Triangles all() {
-    boolean[] side = new boolean[count];
-    for (int i = 0; i < count; i++) {
-      side[i] = coated.get(i);
+    double[] points = new double[3 * corners];
+    int[] numbers = new int[3 * triangles];
+    boolean[] coated = new boolean[triangles];
+    int corner = 0;
+    int triangle = 0;
+    for (Fan fan : fans) {
+      double[] ring = fan.ring;
+      int first = corner;
+      for (int i = 0; i < ring.length; i += 2) {
+        points[3 * corner] = fan.plane.x(ring[i], ring[i + 1]);
+        points[3 * corner + 1] = fan.plane.y(ring[i], ring[i + 1]);
+        points[3 * corner + 2] = fan.plane.z(ring[i], ring[i + 1]);
+        corner++;
+      }
+      for (int last = first + 2; last < corner; last++) {
+        numbers[3 * triangle] = first;
+        numbers[3 * triangle + 1] = last - 1;
+        numbers[3 * triangle + 2] = last;
+        coated[triangle++] = fan.coated;
+      }
     }
-    return new Triangles(Arrays.copyOf(points, 9 * count), side);
+    return new Triangles(points, numbers, coated);
   }
 }

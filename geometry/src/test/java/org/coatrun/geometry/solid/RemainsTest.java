@@ -24,8 +24,8 @@ class RemainsTest {
     assertThat(remains.less(box(1, 0, 2, 1))).isZero();
     assertThat(remains.less(box(0.9999999999, 0, 2, 1))).as("a sliver").isZero();
     assertThat(remains.isWhole()).isTrue();
-    assertThat((Object) remains.rest()).isSameAs(square);
-    assertThat(remains.taken()).isEmpty();
+    assertThat((Object) remains.remainder().region()).isSameAs(square);
+    assertThat(remains.remainder().taken()).isEmpty();
   }
 
   @Test
@@ -37,7 +37,7 @@ class RemainsTest {
     assertThat(remains.window()).containsExactly(0, 0, 2, 1);
     assertThat(remains.less(box(-1, -1, 3, 2))).isCloseTo(1, within(1e-12));
     assertThat(remains.isEmpty()).isTrue();
-    assertThat(remains.rest().isEmpty()).isTrue();
+    assertThat(remains.remainder().region().isEmpty()).isTrue();
   }
 
   /** Of few corners and of many: stars cover quads and stars, one after another. */
@@ -56,14 +56,15 @@ class RemainsTest {
       }
       assertThat(remains.area()).as("run %d", run).isCloseTo(expected.getArea(), within(1e-6));
       assertThat(took + remains.area()).isCloseTo(region.getArea(), within(1e-9));
-      assertThat(remains.rest().getArea()).isCloseTo(remains.area(), within(1e-9));
-      List<Geometry> all = new ArrayList<>(remains.taken());
-      all.add(remains.rest());
+      assertThat(remains.remainder().region().getArea()).isCloseTo(remains.area(), within(1e-9));
+      List<Geometry> all = new ArrayList<>(remains.remainder().taken());
+      all.add(remains.remainder().region());
       assertThat(all.stream().mapToDouble(Geometry::getArea).sum())
           .as("run %d", run)
           .isCloseTo(region.getArea(), within(1e-6));
       Geometry missed =
-          OverlayNGRobust.overlay(remains.rest().buffer(0), expected, OverlayNG.SYMDIFFERENCE);
+          OverlayNGRobust.overlay(
+              remains.remainder().region().buffer(0), expected, OverlayNG.SYMDIFFERENCE);
       assertThat(missed.getArea()).as("run %d", run).isCloseTo(0, within(1e-5));
     }
   }

@@ -3,10 +3,12 @@ package org.coatrun.geometry.view;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.coatrun.geometry.solid.ConvexParts;
 import org.coatrun.geometry.solid.Plane;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.io.WKTReader;
 
 /** Regions that cutting leaves, as triangles of the same area. */
@@ -34,15 +36,19 @@ class TriangleListTest {
   void trianglesHaveTheAreaOfTheRegion(String wkt) throws Exception {
     Geometry region = new WKTReader().read(wkt);
     TriangleList list = new TriangleList();
-    list.add(Plane.through(0, 0, 0, 0, 0, 1), region, true);
+    list.add(Plane.through(0, 0, 0, 0, 0, 1), ConvexParts.of((Polygon) region), true);
 
     double area = 0;
     double[] p = list.all().points();
-    for (int i = 0; i < p.length; i += 9) {
-      double x1 = p[i + 3] - p[i];
-      double y1 = p[i + 4] - p[i + 1];
-      double x2 = p[i + 6] - p[i];
-      double y2 = p[i + 7] - p[i + 1];
+    int[] corners = list.all().corners();
+    for (int i = 0; i < corners.length; i += 3) {
+      int a = 3 * corners[i];
+      int b = 3 * corners[i + 1];
+      int c = 3 * corners[i + 2];
+      double x1 = p[b] - p[a];
+      double y1 = p[b + 1] - p[a + 1];
+      double x2 = p[c] - p[a];
+      double y2 = p[c + 1] - p[a + 1];
       area += Math.abs(x1 * y2 - x2 * y1) / 2;
     }
     assertThat(area).isCloseTo(region.getArea(), within(1e-9));

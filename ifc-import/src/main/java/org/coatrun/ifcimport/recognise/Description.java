@@ -29,7 +29,7 @@ public record Description(
     materials = List.copyOf(materials);
   }
 
-  /** Whether all is the same, the profile being the very object. */
+  /** Whether all is the same, profile and materials being the very objects. */
   boolean isSameAs(Description other) {
     return name.equals(other.name)
         && profile.orElse(null) == other.profile.orElse(null)
@@ -39,7 +39,7 @@ public record Description(
         && typeName.equals(other.typeName)
         && materialProfile.equals(other.materialProfile)
         && wholeEntity.equals(other.wholeEntity)
-        && materials.equals(other.materials);
+        && materials == other.materials;
   }
 
   /** All names that people gave it, as one text. */

@@ -19,7 +19,20 @@ final class Fingerprints {
   private static final byte[] MAP = "IFCREPRESENTATIONMAP(".getBytes(StandardCharsets.US_ASCII);
 
   /** A print of 128 bits: among a million bodies no two unlike ones share one by chance. */
-  record Print(long first, long second) {}
+  record Print(long first, long second) {
+
+    // Written out, as what Java makes of a record takes long to begin and is slower.
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Print o && first == o.first && second == o.second;
+    }
+
+    @Override
+    public int hashCode() {
+      return Long.hashCode(first);
+    }
+  }
 
   private final IfcModel model;
 

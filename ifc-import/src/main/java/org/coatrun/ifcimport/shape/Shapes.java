@@ -96,7 +96,20 @@ public final class Shapes {
   }
 
   /** By the writing of its records, which mean something else in another file. */
-  private record Likeness(Shapes file, Fingerprints.Print print) {}
+  private record Likeness(Shapes file, Fingerprints.Print print) {
+
+    // Written out, as what Java makes of a record takes long to begin and is slower.
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Likeness o && file == o.file && print.equals(o.print);
+    }
+
+    @Override
+    public int hashCode() {
+      return print.hashCode();
+    }
+  }
 
   /** Empty also where shape or placement are broken: what is wrong is said of each body. */
   Optional<Object> likeness(long placement, long productShape) {

@@ -19,4 +19,17 @@ public record Evidence(Source source, String text) {
     BODY,
     JOB
   }
+
+  // Written out, as what Java makes of a record takes long to begin and is slower: it is asked
+  // often.
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Evidence o && source == o.source && text.equals(o.text);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * source.hashCode() + text.hashCode();
+  }
 }

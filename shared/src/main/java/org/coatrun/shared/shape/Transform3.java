@@ -96,4 +96,21 @@ public record Transform3(Vec3 x, Vec3 y, Vec3 z, Vec3 origin) {
     Vec3 o = new Vec3(-rx.dot(origin), -ry.dot(origin), -rz.dot(origin));
     return new Transform3(ix, iy, iz, o);
   }
+
+  // Written out, as what Java makes of a record takes long to begin and is slower: it is asked
+  // often.
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Transform3 o
+        && x.equals(o.x)
+        && y.equals(o.y)
+        && z.equals(o.z)
+        && origin.equals(o.origin);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * (31 * x.hashCode() + y.hashCode()) + z.hashCode()) + origin.hashCode();
+  }
 }

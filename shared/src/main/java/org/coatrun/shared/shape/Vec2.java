@@ -44,4 +44,17 @@ public record Vec2(double x, double y) {
   public Vec2 left() {
     return new Vec2(-y, x);
   }
+
+  // Written out, as what Java makes of a record takes long to begin and is slower: it is asked
+  // often.
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Vec2 o && Double.compare(x, o.x) == 0 && Double.compare(y, o.y) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * Double.hashCode(x) + Double.hashCode(y);
+  }
 }

@@ -47,4 +47,20 @@ public record Vec3(double x, double y, double z) {
     Vec3 away = Math.abs(x) < 0.9 * length() ? X : Y;
     return cross(away).unit();
   }
+
+  // Written out, as what Java makes of a record takes long to begin and is slower: it is asked
+  // often.
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Vec3 o
+        && Double.compare(x, o.x) == 0
+        && Double.compare(y, o.y) == 0
+        && Double.compare(z, o.z) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * Double.hashCode(x) + Double.hashCode(y)) + Double.hashCode(z);
+  }
 }

@@ -1,0 +1,66 @@
+package org.coatrun.geometry.solid;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.locationtech.jts.geom.Geometry;
+
+/** What others left of a region, and what they took. Immutable. */
+public final class Remainder {
+
+  private final boolean whole;
+  private final List<Piece> left;
+  private final List<Piece> taken;
+
+  Remainder(boolean whole, List<Piece> left, List<Piece> taken) {
+    this.whole = whole;
+    this.left = List.copyOf(left);
+    this.taken = List.copyOf(taken);
+  }
+
+  /** Whether nothing was taken. */
+  public boolean isWhole() {
+    return whole;
+  }
+
+  /** Whether nothing is left. */
+  public boolean isEmpty() {
+    return left.isEmpty();
+  }
+
+  /** What is left. */
+  public Geometry region() {
+    return Overlay.gathered(left.stream().map(Piece::polygon).toList());
+  }
+
+  /** What was taken, side by side. */
+  public List<Geometry> taken() {
+    return taken.stream().<Geometry>map(Piece::polygon).toList();
+  }
+
+  /**
+   * The rings about what is left, of u and v in turn, the first corner not repeated: outlines
+   * counter-clockwise, holes clockwise.
+   */
+  public List<double[]> rings() {
+    return all(left, Piece::outline);
+  }
+
+  /** What is left as convex rings side by side. */
+  public List<double[]> convexLeft() {
+    return all(left, Piece::convex);
+  }
+
+  /** What was taken as convex rings side by side. */
+  public List<double[]> convexTaken() {
+    return all(taken, Piece::convex);
+  }
+
+  private static List<double[]> all(List<Piece> pieces, Function<Piece, List<double[]>> ringsOf) {
+    List<double[]> all = new ArrayList<>(pieces.size());
+    for (Piece piece : pieces) {
+      all.addAll(ringsOf.apply(piece));
+    }
+    return all;
+  }
+}
