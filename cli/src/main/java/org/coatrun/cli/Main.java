@@ -10,6 +10,7 @@ import java.util.Locale;
 import org.coatrun.cli.command.CoatrunCommand;
 import org.coatrun.cli.console.FailureReport;
 import org.coatrun.cli.console.Screen;
+import org.coatrun.ifcimport.read.IfcImport;
 import picocli.CommandLine;
 
 /** Starts the program: wires the streams, runs the command, ends with its exit code. */
@@ -20,6 +21,9 @@ public final class Main {
   public static void main(String[] args) {
     // The same bytes on every machine, whatever its language.
     Locale.setDefault(Locale.ROOT);
+    if (args.length > 1) {
+      prepare();
+    }
     Screen screen = new Screen(FileDescriptor.out);
     CommandLine command =
         CoatrunCommand.commandLine(
@@ -33,6 +37,13 @@ public final class Main {
     }
     command.getErr().flush();
     System.exit(exitCode);
+  }
+
+  /** Almost every command reads a model; what that needs loads while the command line is made. */
+  private static void prepare() {
+    Thread preparing = new Thread(IfcImport::prepare, "preparing");
+    preparing.setDaemon(true);
+    preparing.start();
   }
 
   // Errors, such as memory that ran out, pass by the handlers of picocli.

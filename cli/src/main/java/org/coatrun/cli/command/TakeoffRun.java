@@ -103,14 +103,14 @@ record TakeoffRun(
   void write(OutputFolder to, Optional<LineResult> line) {
     // What takes longest is begun first.
     TakeoffTables tables = TakeoffTables.of(results);
-    to.write("report.html", w -> w.write(page(line)));
+    to.writeBytes("report.html", out -> out.write(page(line)));
     TakeoffWorkbook.write(to, results, tables);
     TakeoffFiles.json(
         to, results, tables, json -> FacesJson.write(json, results.takeoff(), bodies));
     TakeoffFiles.lists(to, results, tables);
   }
 
-  private String page(Optional<LineResult> line) {
+  private byte[] page(Optional<LineResult> line) {
     String shown = units.name().toLowerCase(Locale.ROOT);
     return line.map(
             l ->

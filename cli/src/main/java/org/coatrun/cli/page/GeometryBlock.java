@@ -48,8 +48,8 @@ final class GeometryBlock {
     return triangles;
   }
 
-  /** The block as text. */
-  String encoded() {
+  /** The block in base64. */
+  byte[] encoded() {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     Deflater deflater = new Deflater(LEVEL, true);
     try (DeflaterOutputStream out = new DeflaterOutputStream(bytes, deflater)) {
@@ -68,7 +68,7 @@ final class GeometryBlock {
     } finally {
       deflater.end();
     }
-    return Base64.getEncoder().encodeToString(bytes.toByteArray());
+    return Base64.getEncoder().encode(bytes.toByteArray());
   }
 
   private static byte[] instance(int number, int element, Transform3 f) {

@@ -13,8 +13,15 @@ final class NumberList {
   /** No number is longer, with what stands before and behind it. */
   private static final int LONGEST = 32;
 
-  /** Each number below ten thousand, with noughts before it. */
-  private static final char[] FOUR = fourDigits();
+  /** Both digits of each number below a hundred. */
+  private static final char[] TWO = new char[200];
+
+  static {
+    for (int i = 0; i < 100; i++) {
+      TWO[2 * i] = (char) ('0' + i / 10);
+      TWO[2 * i + 1] = (char) ('0' + i % 10);
+    }
+  }
 
   private final JsonGenerator json;
   private char[] text = new char[1 << 12];
@@ -85,24 +92,29 @@ final class NumberList {
       return;
     }
     int small = (int) value;
-    int count = small < 10 ? 1 : small < 100 ? 2 : small < 1000 ? 3 : 4;
-    System.arraycopy(FOUR, 4 * small + 4 - count, text, length, count);
-    length += count;
+    if (small >= 100) {
+      upToTwo(small / 100);
+      two(small % 100);
+    } else {
+      upToTwo(small);
+    }
+  }
+
+  private void upToTwo(int belowHundred) {
+    if (belowHundred >= 10) {
+      two(belowHundred);
+    } else {
+      text[length++] = (char) ('0' + belowHundred);
+    }
   }
 
   private void four(int belowTenThousand) {
-    System.arraycopy(FOUR, 4 * belowTenThousand, text, length, 4);
-    length += 4;
+    two(belowTenThousand / 100);
+    two(belowTenThousand % 100);
   }
 
-  private static char[] fourDigits() {
-    char[] digits = new char[40_000];
-    for (int i = 0; i < digits.length; i++) {
-      int number = i / 4;
-      int place = i % 4;
-      int scale = place == 0 ? 1000 : place == 1 ? 100 : place == 2 ? 10 : 1;
-      digits[i] = (char) ('0' + number / scale % 10);
-    }
-    return digits;
+  private void two(int belowHundred) {
+    text[length++] = TWO[2 * belowHundred];
+    text[length++] = TWO[2 * belowHundred + 1];
   }
 }

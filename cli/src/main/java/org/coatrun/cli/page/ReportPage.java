@@ -2,12 +2,9 @@ package org.coatrun.cli.page;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
@@ -21,89 +18,58 @@ import java.util.zip.GZIPOutputStream;
 public final class ReportPage {
 
   private static final Pattern SLOT = Pattern.compile("\\{\\{(\\w+)}}");
-  private static final List<String> OWN =
-      List.of(
-          "dom.js",
-          "quantity.js",
-          "colour.js",
-          "geometry.js",
-          "shade.js",
-          "pick.js",
-          "scene.js",
-          "model.js",
-          "state.js",
-          "table.js",
-          "card.js",
-          "filters.js",
-          "legend.js",
-          "lists.js",
-          "paper.js",
-          "hand-out.js",
-          "plan.js",
-          "line.js",
-          "line-bodies.js",
-          "canvas.js",
-          "main.js");
 
   private ReportPage() {}
 
-  /** The page as HTML; the same content gives the same text. */
-  static String html(PageContent content, GeometryBlock geometry) {
-    String code = code();
-    String boot = resource("boot.js");
-    String style = resource("page.css");
-    Map<String, String> slots = new TreeMap<>();
-    slots.put("title", escaped(content.title()));
+  /** The page as HTML in UTF-8; the same content gives the same bytes. */
+  static byte[] html(PageContent content, GeometryBlock geometry) {
+    byte[] boot = PageResources.utf8(PageResources.text("boot.js"));
+    byte[] style = PageResources.utf8(PageResources.text("page.css"));
+    Map<String, byte[]> slots = new TreeMap<>();
+    slots.put("title", PageResources.utf8(escaped(content.title())));
     slots.put("style", style);
-    slots.put("policy", policy(style, List.of(boot, code)));
-    slots.put("licence", escaped(resource("three/LICENSE")));
-    slots.put("data", packed(out -> PageJson.write(out, content)));
+    slots.put("policy", PageResources.utf8(policy(style, boot)));
+    slots.put("licence", PageResources.utf8(escaped(PageResources.text("three/LICENSE"))));
+    slots.put("data", packed(content));
     slots.put("geometry", geometry.encoded());
-    slots.put("code", packed(out -> out.write(code.getBytes(StandardCharsets.UTF_8))));
+    slots.put("code", PageScripts.packed());
     slots.put("boot", boot);
-    return fill(resource("page.html"), slots);
+    return joined(filled(PageResources.text("page.html"), slots));
   }
 
-  private static String fill(String template, Map<String, String> slots) {
+  /** The text, in pieces; the large ones stay what they are: bytes, which nothing has to encode. */
+  private static List<byte[]> filled(String template, Map<String, byte[]> slots) {
     Matcher m = SLOT.matcher(template);
-    StringBuilder out = new StringBuilder();
+    List<byte[]> pieces = new ArrayList<>();
     int from = 0;
     while (m.find()) {
-      out.append(template, from, m.start()).append(slots.get(m.group(1)));
+      pieces.add(PageResources.utf8(template.substring(from, m.start())));
+      pieces.add(slots.get(m.group(1)));
       from = m.end();
     }
-    return out.append(template.substring(from)).toString();
+    pieces.add(PageResources.utf8(template.substring(from)));
+    return pieces;
+  }
+
+  private static byte[] joined(List<byte[]> pieces) {
+    byte[] all = new byte[pieces.stream().mapToInt(piece -> piece.length).sum()];
+    int at = 0;
+    for (byte[] piece : pieces) {
+      System.arraycopy(piece, 0, all, at, piece.length);
+      at += piece.length;
+    }
+    return all;
   }
 
   /** Nothing may be loaded or sent; the two scripts and the style are known by their hashes. */
-  private static String policy(String style, List<String> scripts) {
-    StringBuilder policy = new StringBuilder("default-src 'none'; script-src");
-    scripts.forEach(s -> policy.append(' ').append(hash(s)));
-    return policy
-        .append("; style-src ")
-        .append(hash(style))
-        .append("; img-src data: blob:; connect-src 'none'; base-uri 'none'; form-action 'none'")
-        .toString();
-  }
-
-  private static String code() {
-    ModuleBundle bundle = new ModuleBundle();
-    bundle.add("three.core.min.js", resource("three/three.core.min.js"));
-    bundle.add("three", resource("three/three.module.min.js"));
-    bundle.add("controls", resource("three/OrbitControls.js"));
-    OWN.forEach(name -> bundle.add(name, resource(name)));
-    return bundle.script();
-  }
-
-  private static String resource(String name) {
-    try (InputStream in = ReportPage.class.getResourceAsStream(name)) {
-      if (in == null) {
-        throw new IllegalStateException("the program lacks its part " + name);
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("\r\n", "\n");
-    } catch (IOException e) {
-      throw new UncheckedIOException("the program cannot read its part " + name, e);
-    }
+  private static String policy(byte[] style, byte[] boot) {
+    return "default-src 'none'; script-src "
+        + PageResources.hash(boot)
+        + " "
+        + PageScripts.hash()
+        + "; style-src "
+        + PageResources.hash(style)
+        + "; img-src data: blob:; connect-src 'none'; base-uri 'none'; form-action 'none'";
   }
 
   private static String escaped(String text) {
@@ -113,30 +79,14 @@ public final class ReportPage {
         .replace("\"", "&quot;");
   }
 
-  private static String hash(String text) {
-    try {
-      byte[] digest =
-          MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-      return "'sha256-" + Base64.getEncoder().encodeToString(digest) + "'";
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("this Java lacks SHA-256", e);
-    }
-  }
-
-  /** What writes into a stream. */
-  @FunctionalInterface
-  private interface Writing {
-    void to(OutputStream out) throws IOException;
-  }
-
-  private static String packed(Writing text) {
+  private static byte[] packed(PageContent content) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (QuickGzip out = new QuickGzip(bytes)) {
-      text.to(out);
+      PageJson.write(out, content);
     } catch (IOException e) {
       throw new UncheckedIOException("the page's data cannot be written", e);
     }
-    return Base64.getEncoder().encodeToString(bytes.toByteArray());
+    return Base64.getEncoder().encode(bytes.toByteArray());
   }
 
   /** Packs in a third of the time that the usual level takes, for a sixth more room. */

@@ -37,13 +37,13 @@ public final class TakeoffPage {
   }
 
   /**
-   * The page as HTML.
+   * The page as HTML in UTF-8.
    *
    * @param bodies of elements; those that the page does not list are left out
    * @param limits how much the page shows one by one
    * @param units {@code us} or {@code si}
    */
-  public static String html(Results results, PageBodies bodies, PageLimits limits, String units) {
+  public static byte[] html(Results results, PageBodies bodies, PageLimits limits, String units) {
     TakeoffPage page = new TakeoffPage(results, bodies, limits);
     return ReportPage.html(page.content(units, Map.of()), page.geometry());
   }
@@ -54,7 +54,7 @@ public final class TakeoffPage {
    * @param request whose floors are drawn, in the coordinates of the bodies
    * @param choices that the page can switch between, the plan first
    */
-  public static String html(
+  public static byte[] html(
       Results results,
       PageBodies bodies,
       PageLimits limits,

@@ -52,7 +52,7 @@ class LinePageIT {
     LinePlanner planner = LinePlanner.of(request);
     choices = LineChoice.of(planner, planner.plan());
     page = folder.resolve("report.html");
-    Files.writeString(
+    Files.write(
         page,
         ReportPage.html(
             PageSketch.content(6, LineContent.of(request, choices)), PageSketch.geometry(6)));

@@ -3,6 +3,7 @@ package org.coatrun.cli.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -12,10 +13,11 @@ class ReportPageTest {
 
   @Test
   void thePageIsCompleteInItselfAndTheSameEachTime(@TempDir Path folder) throws IOException {
-    String html = ReportPage.html(PageSketch.content(6), PageSketch.geometry(6));
-    Files.writeString(folder.resolve("report.html"), html);
+    byte[] html = ReportPage.html(PageSketch.content(6), PageSketch.geometry(6));
+    Files.write(folder.resolve("report.html"), html);
     assertThat(html)
         .isEqualTo(ReportPage.html(PageSketch.content(6), PageSketch.geometry(6)))
+        .asString(StandardCharsets.UTF_8)
         .contains("default-src 'none'; script-src 'sha256-")
         .contains("connect-src 'none'")
         .doesNotContain(PageSketch.HOSTILE)
@@ -23,7 +25,7 @@ class ReportPageTest {
         .doesNotContain("{{");
     String copy = System.getProperty("coatrun.page.copy");
     if (copy != null) {
-      Files.writeString(Path.of(copy), html);
+      Files.write(Path.of(copy), html);
     }
   }
 

@@ -44,6 +44,6 @@ public record Thing(ElementId id, Form form, Vec3 at, Box bounds) {
 
   /** Whether any original reaches behind a plane by more than a distance. */
   boolean reachesBehind(Plane plane, double by) {
-    return form.envelope().reachesBehind(plane.moved(at.times(-1)), by);
+    return form.envelope().reachesBehind(plane, at, by);
   }
 }

@@ -19,6 +19,17 @@ public final class ConvexParts {
     return ConvexTree.of(polygon).map(ConvexTree::parts).orElseGet(() -> ears(polygon));
   }
 
+  /** The same of all polygons of a region. */
+  static List<double[]> of(Geometry region) {
+    List<double[]> parts = new ArrayList<>();
+    for (int i = 0; i < region.getNumGeometries(); i++) {
+      if (region.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
+        parts.addAll(of(polygon));
+      }
+    }
+    return parts;
+  }
+
   private static List<double[]> ears(Polygon polygon) {
     Geometry ears = Ears.of(polygon);
     List<double[]> rings = new ArrayList<>();

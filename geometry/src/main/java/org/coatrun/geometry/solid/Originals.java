@@ -75,14 +75,15 @@ public final class Originals {
   }
 
   /**
-   * Whether an original reaches behind a plane by more than a distance. What does not can fill
-   * nothing just in front of a face in it but by touching it.
+   * Whether an original of this body, moved, reaches behind a plane by more than a distance. What
+   * does not can fill nothing just in front of a face in it but by touching it.
    */
-  public boolean reachesBehind(Plane plane, double by) {
+  public boolean reachesBehind(Plane plane, Vec3 moved, double by) {
+    double rise = plane.nx() * moved.x() + plane.ny() * moved.y() + plane.nz() * moved.z();
     for (Solid s : leaves) {
       double[] xyz = s.xyz;
       for (int i = 0; i < xyz.length; i += 3) {
-        if (plane.height(xyz[i], xyz[i + 1], xyz[i + 2]) < -by) {
+        if (plane.height(xyz[i], xyz[i + 1], xyz[i + 2]) + rise < -by) {
           return true;
         }
       }

@@ -1,12 +1,10 @@
 package org.coatrun.geometry.solid;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.coatrun.shared.shape.Vec3;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateFilter;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Polygon;
 
 /**
  * A part of a body's surface: a face of an original, or what cuts left of it. Its normal points out
@@ -124,14 +122,7 @@ public final class Patch {
     if (rings.size() == 1 && ConvexClip.isRing(rings.get(0))) {
       return rings;
     }
-    List<double[]> parts = new ArrayList<>();
-    Geometry all = region();
-    for (int i = 0; i < all.getNumGeometries(); i++) {
-      if (all.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
-        parts.addAll(ConvexParts.of(polygon));
-      }
-    }
-    return parts;
+    return ConvexParts.of(region());
   }
 
   /** Whether it is a whole face of an original. */

@@ -1,6 +1,7 @@
 package org.coatrun.geometry.solid;
 
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Polygon;
 
 /** A part of a region: a convex ring, or where it is none of few corners a polygon of any form. */
@@ -11,6 +12,7 @@ final class Piece {
 
   private final Polygon polygon;
   private Extent2 box;
+  private Optional<ConvexTree> tree;
 
   private Piece(double[] ring, Polygon polygon) {
     this.ring = ring;
@@ -40,13 +42,29 @@ final class Piece {
     return ring == null ? polygon.getArea() : Rings.area(ring);
   }
 
-  /** Its outline, counter-clockwise, and its holes, clockwise. */
-  List<double[]> outline() {
-    return ring == null ? Rings.of(polygon) : List.of(ring);
+  /** The hull and pockets of one that is not convex; empty where there are too many. */
+  Optional<ConvexTree> tree() {
+    if (tree == null) {
+      tree = ConvexTree.of(polygon);
+    }
+    return tree;
   }
 
-  /** The same as convex rings side by side. */
-  List<double[]> convex() {
-    return ring == null ? ConvexParts.of(polygon) : List.of(ring);
+  /** Adds its outline, counter-clockwise, and its holes, clockwise. */
+  void outline(List<double[]> to) {
+    if (ring == null) {
+      to.addAll(Rings.of(polygon));
+    } else {
+      to.add(ring);
+    }
+  }
+
+  /** Adds the same as convex rings side by side. */
+  void convex(List<double[]> to) {
+    if (ring == null) {
+      to.addAll(ConvexParts.of(polygon));
+    } else {
+      to.add(ring);
+    }
   }
 }

@@ -2,7 +2,6 @@ package org.coatrun.geometry.solid;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 import org.locationtech.jts.geom.Geometry;
 
 /** What others left of a region, and what they took. Immutable. */
@@ -43,24 +42,24 @@ public final class Remainder {
    * counter-clockwise, holes clockwise.
    */
   public List<double[]> rings() {
-    return all(left, Piece::outline);
+    List<double[]> rings = new ArrayList<>(left.size());
+    left.forEach(piece -> piece.outline(rings));
+    return rings;
   }
 
   /** What is left as convex rings side by side. */
   public List<double[]> convexLeft() {
-    return all(left, Piece::convex);
+    return convex(left);
   }
 
   /** What was taken as convex rings side by side. */
   public List<double[]> convexTaken() {
-    return all(taken, Piece::convex);
+    return convex(taken);
   }
 
-  private static List<double[]> all(List<Piece> pieces, Function<Piece, List<double[]>> ringsOf) {
-    List<double[]> all = new ArrayList<>(pieces.size());
-    for (Piece piece : pieces) {
-      all.addAll(ringsOf.apply(piece));
-    }
-    return all;
+  private static List<double[]> convex(List<Piece> pieces) {
+    List<double[]> rings = new ArrayList<>(pieces.size());
+    pieces.forEach(piece -> piece.convex(rings));
+    return rings;
   }
 }

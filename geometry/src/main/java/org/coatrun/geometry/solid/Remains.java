@@ -113,24 +113,20 @@ public final class Remains {
 
   /** The middle of what is left and lies in a region, u and v; empty where nothing does. */
   public Optional<Vec2> middleWithin(Geometry region) {
+    List<double[]> own = new ArrayList<>();
+    left.forEach(piece -> piece.convex(own));
     double area = 0;
     double u = 0;
     double v = 0;
-    for (int i = 0; i < region.getNumGeometries(); i++) {
-      if (region.getGeometryN(i) instanceof Polygon p && !p.isEmpty()) {
-        for (double[] part : ConvexParts.of(p)) {
-          for (Piece piece : left) {
-            for (double[] own : piece.convex()) {
-              double[] shared = ConvexClip.common(own, part);
-              if (!overlay.isNothing(shared)) {
-                double weight = Rings.area(shared);
-                Vec2 middle = Rings.middle(shared);
-                area += weight;
-                u += weight * middle.x();
-                v += weight * middle.y();
-              }
-            }
-          }
+    for (double[] other : ConvexParts.of(region)) {
+      for (double[] ring : own) {
+        double[] shared = ConvexClip.common(ring, other);
+        if (!overlay.isNothing(shared)) {
+          double weight = Rings.area(shared);
+          Vec2 middle = Rings.middle(shared);
+          area += weight;
+          u += weight * middle.x();
+          v += weight * middle.y();
         }
       }
     }
@@ -195,7 +191,7 @@ public final class Remains {
     if (part.ring != null) {
       return cut(part, cover, next);
     }
-    Optional<ConvexTree> tree = ConvexTree.of(part.polygon());
+    Optional<ConvexTree> tree = part.tree();
     return tree.isPresent()
         ? parted(part, tree.get(), cover, next)
         : overlaid(part, cover.about(part.box()), next);

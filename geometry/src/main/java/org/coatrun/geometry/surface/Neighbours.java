@@ -6,7 +6,7 @@ import java.util.List;
 import org.coatrun.geometry.exposure.Thing;
 import org.coatrun.geometry.solid.Box;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.index.strtree.STRtree;
+import org.locationtech.jts.index.hprtree.HPRtree;
 
 /**
  * Finds what stands near a body, by boxes. May be asked by several threads.
@@ -21,7 +21,7 @@ final class Neighbours {
   /** Bodies in a layer, so that neither trees nor layers are many. */
   private static final int IN_LAYER = 64;
 
-  private final STRtree[] layers;
+  private final HPRtree[] layers;
   private final double bottom;
   private final double thickness;
   private final double gap;
@@ -37,16 +37,16 @@ final class Neighbours {
     int count = Math.max(1, Math.min(MOST_LAYERS, things.size() / IN_LAYER));
     bottom = low;
     thickness = high > low ? (high - low) / count : 1;
-    layers = new STRtree[count];
+    layers = new HPRtree[count];
     for (int i = 0; i < count; i++) {
-      layers[i] = new STRtree();
+      layers[i] = new HPRtree();
     }
     for (Thing t : things) {
       for (int i = layer(t.bounds().minZ()); i <= layer(t.bounds().maxZ()); i++) {
         layers[i].insert(envelope(t.bounds(), 0), t);
       }
     }
-    for (STRtree tree : layers) {
+    for (HPRtree tree : layers) {
       tree.build();
     }
   }
@@ -58,7 +58,7 @@ final class Neighbours {
     int lowest = layer(thing.bounds().minZ() - gap);
     int highest = layer(thing.bounds().maxZ() + gap);
     for (int i = lowest; i <= highest; i++) {
-      if (!layers[i].isEmpty()) {
+      if (layers[i].size() > 0) {
         for (Object o : layers[i].query(plan)) {
           Thing t = (Thing) o;
           // what reaches through several layers is found in the first of them only

@@ -5,6 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.coatrun.ifcimport.part21.StepFile;
 import org.coatrun.ifcimport.part21.StepOptions;
+import org.coatrun.ifcimport.recognise.Recogniser;
+import org.coatrun.ifcimport.schema.Schema;
+import org.coatrun.ifcimport.schema.SchemaVersion;
 import org.coatrun.ifcimport.shape.Origin;
 import org.coatrun.shared.finding.Finding;
 import org.coatrun.shared.finding.ModelFinding;
@@ -16,6 +19,15 @@ import org.coatrun.shared.shape.Vec3;
 public final class IfcImport {
 
   private IfcImport() {}
+
+  /**
+   * Loads the tables of schemas and words. Each reading does so where it has not been done; a
+   * program may have it done while it starts.
+   */
+  public static void prepare() {
+    Schema.of(SchemaVersion.IFC4);
+    Recogniser.prepare();
+  }
 
   /**
    * Reads the files of one building, each by its own schema and units.

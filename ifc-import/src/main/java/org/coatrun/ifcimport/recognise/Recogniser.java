@@ -14,6 +14,14 @@ public final class Recogniser {
 
   private final AtomicReferenceArray<Known> last = new AtomicReferenceArray<>(KEPT);
 
+  /** Loads the words that names are searched for. */
+  public static void prepare() {
+    DeckWords.find("deck");
+    SubstanceWords.find("steel");
+    Roles.find("beam");
+    SectionNames.designation("W12X26");
+  }
+
   public Recognition of(Description d) {
     int hash = 31 * (31 * d.name().hashCode() + d.typeName().hashCode()) + d.entity().hashCode();
     int slot = (hash ^ (hash >>> 16)) & (KEPT - 1);

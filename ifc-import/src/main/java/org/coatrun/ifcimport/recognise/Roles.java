@@ -1,5 +1,6 @@
 package org.coatrun.ifcimport.recognise;
 
+import java.util.Optional;
 import org.coatrun.shared.model.Role;
 
 /** What an element does in the frame, from its class, its predefined type and its names. */
@@ -18,7 +19,12 @@ final class Roles {
     if (byClass == Role.COLUMN || byClass == Role.PLATE || byClass == Role.FASTENER) {
       return byClass;
     }
-    return WORDS.find(d.names()).map(h -> Role.valueOf(h.heading())).orElse(byClass);
+    return find(d.names()).orElse(byClass);
+  }
+
+  /** The role that a name says. */
+  static Optional<Role> find(String names) {
+    return WORDS.find(names).map(hit -> Role.valueOf(hit.heading()));
   }
 
   private static Role byPredefined(String predefined) {
