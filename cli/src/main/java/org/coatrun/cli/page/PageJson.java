@@ -11,6 +11,8 @@ import java.util.Map;
 final class PageJson {
 
   private static final JsonFactory FORM = new JsonFactory();
+  private static final double DECIMALS = 1e9;
+  private static final double LARGE = 1e6;
 
   private final JsonGenerator json;
 
@@ -87,10 +89,17 @@ final class PageJson {
     value(value);
   }
 
+  /** To more decimals than any page shows: digits beyond them are noise that nothing packs. */
+  private static double rounded(double number) {
+    return Math.abs(number) < LARGE ? Math.round(number * DECIMALS) / DECIMALS : number;
+  }
+
   /** A row's value: a text, number or truth, a list of values, or values by their names. */
   private void value(Object value) throws IOException {
     if (value instanceof String text) {
       json.writeString(text);
+    } else if (value instanceof Double number) {
+      json.writeNumber(rounded(number));
     } else if (value instanceof double[] numbers) {
       json.writeArray(numbers, 0, numbers.length);
     } else if (value instanceof Iterable<?> list) {

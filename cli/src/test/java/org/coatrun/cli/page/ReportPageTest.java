@@ -2,10 +2,14 @@ package org.coatrun.cli.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.util.Base64;
+import java.util.zip.GZIPInputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -27,6 +31,17 @@ class ReportPageTest {
     if (copy != null) {
       Files.write(Path.of(copy), html);
     }
+  }
+
+  /** Else a browser would refuse to run them (Content Security Policy Level 3, hash sources). */
+  @Test
+  void theScriptsAreAllowedByTheHashOfWhatUnpacks() throws Exception {
+    byte[] packed = Base64.getDecoder().decode(PageScripts.packed());
+    byte[] script = new GZIPInputStream(new ByteArrayInputStream(packed)).readAllBytes();
+    byte[] digest = MessageDigest.getInstance("SHA-256").digest(script);
+    assertThat(PageScripts.hash())
+        .isEqualTo("'sha256-" + Base64.getEncoder().encodeToString(digest) + "'");
+    assertThat(script).asString(StandardCharsets.UTF_8).startsWith("\"use strict\";");
   }
 
   @Test

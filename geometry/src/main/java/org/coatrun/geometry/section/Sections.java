@@ -102,6 +102,9 @@ public final class Sections {
   }
 
   private static SectionOutline worst(Run run) {
+    if (!run.tapered()) {
+      return run.start();
+    }
     double a = run.start().outerPerimeter() / run.start().area();
     double b = run.end().outerPerimeter() / run.end().area();
     return b > a ? run.end() : run.start();

@@ -79,12 +79,23 @@ final class Windows {
       above = new double[2 * ring.length];
       between = new double[2 * above.length];
     }
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < n; i++) {
       double u = corners[2 * i];
       double v = corners[2 * i + 1];
+      double height = au * u + av * v + c;
       ring[3 * i] = u;
       ring[3 * i + 1] = v;
-      ring[3 * i + 2] = au * u + av * v + c;
+      ring[3 * i + 2] = height;
+      least = height < least ? height : least;
+      most = height > most ? height : most;
+    }
+    if (most <= 0 || least >= size) {
+      return 0;
+    }
+    if (least >= 0 && most <= size) {
+      return area(ring, 3 * n);
     }
     int m = clipped(ring, 3 * n, 0, 1, above);
     return area(between, clipped(above, m, size, -1, between));

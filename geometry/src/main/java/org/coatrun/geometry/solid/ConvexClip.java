@@ -1,8 +1,6 @@
 package org.coatrun.geometry.solid;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
@@ -12,6 +10,9 @@ import org.locationtech.jts.geom.Polygon;
 final class ConvexClip {
 
   private static final int MOST = 12;
+
+  /** Corners this near are one but for rounding: what is between them has no direction, m. */
+  private static final double SHORT = 1e-10;
 
   private ConvexClip() {}
 
@@ -82,6 +83,9 @@ final class ConvexClip {
     double[] b = new double[a.length];
     for (int e = 0; e < clip.length && n > 0; e += 2) {
       int f = (e + 2) % clip.length;
+      if (isShort(clip, e, f)) {
+        continue;
+      }
       a = a.length < 4 * n ? new double[8 * n] : a;
       n = clipped(in, n, clip[e], clip[e + 1], clip[f], clip[f + 1], a);
       in = a;
@@ -109,6 +113,13 @@ final class ConvexClip {
   private static double sharedArea(double[] convex, LinearRing ring) {
     double[] shared = common(Rings.corners(ring), convex);
     return shared == null ? 0 : Rings.area(shared);
+  }
+
+  /** Whether two corners of a ring, given by the places of their u, are one but for rounding. */
+  static boolean isShort(double[] ring, int from, int to) {
+    double du = ring[to] - ring[from];
+    double dv = ring[to + 1] - ring[from + 1];
+    return du * du + dv * dv < SHORT * SHORT;
   }
 
   private static int clipped(
@@ -148,7 +159,7 @@ final class ConvexClip {
     int first = -1;
     int second = -1;
     for (int e = 0; e < cover.length; e += 2) {
-      if (outside(subject, cover, e) > thin) {
+      if (!isShort(cover, e, (e + 2) % cover.length) && outside(subject, cover, e) > thin) {
         if (second >= 0) {
           return null;
         }
@@ -168,23 +179,6 @@ final class ConvexClip {
       return null;
     }
     return new double[][] {one, two};
-  }
-
-  /**
-   * What is left of one convex ring where another covers the rest, as convex rings side by side:
-   * behind each edge of the cover, what the edges before it left.
-   */
-  static List<double[]> pieces(double[] subject, double[] cover) {
-    List<double[]> out = new ArrayList<>();
-    double[] left = subject;
-    for (int e = 0; e < cover.length && left != null; e += 2) {
-      double[] outside = beyond(left, cover, e);
-      if (outside != null) {
-        out.add(outside);
-      }
-      left = within(left, cover, e);
-    }
-    return out;
   }
 
   /** Whether no corner of the region lies outside the ring by more than a distance. */
@@ -216,25 +210,15 @@ final class ConvexClip {
     return most / Math.sqrt(eu * eu + ev * ev);
   }
 
+  /** What of a ring lies beyond an edge of the cover, or null where nothing does. */
   private static double[] beyond(double[] ring, double[] cover, int e) {
-    return onOneSide(ring, cover, (e + 2) % cover.length, e);
-  }
-
-  private static double[] within(double[] ring, double[] cover, int e) {
-    return onOneSide(ring, cover, e, (e + 2) % cover.length);
-  }
-
-  /** What of a ring lies to the left of a line from one corner of another to the next. */
-  private static double[] onOneSide(double[] ring, double[] of, int from, int to) {
-    return leftOf(ring, of[from], of[from + 1], of[to], of[to + 1]);
-  }
-
-  /** What of a convex ring lies to the left of a line, or null where nothing does. */
-  static double[] leftOf(double[] ring, double pu, double pv, double qu, double qv) {
+    int f = (e + 2) % cover.length;
     boolean left = false;
     boolean right = false;
     for (int i = 0; i < ring.length; i += 2) {
-      double height = (qu - pu) * (ring[i + 1] - pv) - (qv - pv) * (ring[i] - pu);
+      double height =
+          (cover[e] - cover[f]) * (ring[i + 1] - cover[f + 1])
+              - (cover[e + 1] - cover[f + 1]) * (ring[i] - cover[f]);
       left |= height > 0;
       right |= height < 0;
     }
@@ -242,7 +226,7 @@ final class ConvexClip {
       return left ? ring : null;
     }
     double[] out = new double[2 * ring.length + 4];
-    int n = clipped(ring, ring.length / 2, pu, pv, qu, qv, out);
+    int n = clipped(ring, ring.length / 2, cover[f], cover[f + 1], cover[e], cover[e + 1], out);
     return n < 3 ? null : Arrays.copyOf(out, 2 * n);
   }
 }

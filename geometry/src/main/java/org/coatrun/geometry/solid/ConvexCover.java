@@ -41,7 +41,7 @@ final class ConvexCover {
       double ev = ring[j + 1] - ring[i + 1];
       double length = Math.sqrt(eu * eu + ev * ev);
       int k = i / 2 * 3;
-      if (length > 0) {
+      if (!ConvexClip.isShort(ring, i, j)) { // else noughts, which no point lies beyond
         lines[k] = ev / length;
         lines[k + 1] = -eu / length;
         lines[k + 2] = -lines[k] * ring[i] - lines[k + 1] * ring[i + 1];

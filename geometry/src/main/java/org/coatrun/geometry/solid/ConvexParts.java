@@ -5,12 +5,12 @@ import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
-/** Cuts polygons into convex ones, for pictures. */
+/** Cuts polygons into convex ones. */
 public final class ConvexParts {
 
   private ConvexParts() {}
 
-  /** Rings of u and v in turn, side by side, the first corner not repeated. */
+  /** Rings of u and v in turn, counter-clockwise, side by side, the first corner not repeated. */
   public static List<double[]> of(Polygon polygon) {
     double[] ring = ConvexClip.ring(polygon);
     if (ring != null) {
@@ -31,11 +31,6 @@ public final class ConvexParts {
   }
 
   private static List<double[]> ears(Polygon polygon) {
-    Geometry ears = Ears.of(polygon);
-    List<double[]> rings = new ArrayList<>();
-    for (int i = 0; i < ears.getNumGeometries(); i++) {
-      rings.add(Rings.corners(((Polygon) ears.getGeometryN(i)).getExteriorRing()));
-    }
-    return rings;
+    return Rings.of(Ears.of(polygon));
   }
 }

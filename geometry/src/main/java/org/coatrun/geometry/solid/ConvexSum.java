@@ -59,14 +59,16 @@ public final class ConvexSum {
     return left;
   }
 
-  private static List<double[]> less(List<double[]> pieces, double[] cover) {
+  private static List<double[]> less(List<double[]> pieces, double[] ring) {
+    ConvexCover cover = ConvexCover.of(ring);
     List<double[]> out = new ArrayList<>();
     for (double[] piece : pieces) {
-      double[] common = ConvexClip.common(piece, cover);
+      List<double[]> beyond = new ArrayList<>();
+      double[] common = cover.cut(piece, 0, beyond);
       if (common == null || Rings.area(common) <= ROUNDING * Rings.area(piece)) {
         out.add(piece);
       } else {
-        out.addAll(ConvexClip.pieces(piece, cover));
+        out.addAll(beyond);
       }
     }
     return out;

@@ -24,11 +24,13 @@ final class ConvexTree {
   private static final double ROUNDING = 1e-12;
 
   private final double[] hull;
+  private final ConvexCover cover;
   private final Extent2 box;
   private final List<ConvexTree> pockets;
 
   private ConvexTree(double[] hull, List<ConvexTree> pockets) {
     this.hull = hull;
+    this.cover = ConvexCover.of(hull);
     this.box = Extent2.of(hull);
     this.pockets = pockets;
   }
@@ -61,11 +63,12 @@ final class ConvexTree {
 
   /** What of a convex ring lies outside. */
   void less(double[] convex, List<double[]> out) {
-    if (box.isApart(Extent2.of(convex), 0)) {
+    List<double[]> beyond = new ArrayList<>();
+    if (box.isApart(Extent2.of(convex), 0) || cover.cut(convex, 0, beyond) == null) {
       out.add(convex);
       return;
     }
-    out.addAll(ConvexClip.pieces(convex, hull));
+    out.addAll(beyond);
     for (ConvexTree pocket : pockets) {
       pocket.common(convex, out);
     }

@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.coatrun.shared.shape.Vec2;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
@@ -67,6 +69,25 @@ class RemainsTest {
               remains.remainder().region().buffer(0), expected, OverlayNG.SYMDIFFERENCE);
       assertThat(missed.getArea()).as("run %d", run).isCloseTo(0, within(1e-5));
     }
+  }
+
+  @Test
+  void theMiddleOfWhatIsSharedIsThatOfTheOverlay() {
+    Random random = new Random(12);
+    for (int run = 0; run < 100; run++) {
+      Polygon region = star(random, 0, 0);
+      Polygon other = star(random, random.nextDouble() - 0.5, random.nextDouble() - 0.5);
+      Remains remains = new Remains(region, kernel);
+      remains.less(box(-0.1, -2, 0.1, 2));
+      Geometry left = OverlayNGRobust.overlay(region, box(-0.1, -2, 0.1, 2), OverlayNG.DIFFERENCE);
+      Point middle = OverlayNGRobust.overlay(left, other, OverlayNG.INTERSECTION).getCentroid();
+      assertThat(remains.middleWithin(other)).as("run %d", run).isPresent();
+      Vec2 found = remains.middleWithin(other).get();
+      assertThat(found.distance(new Vec2(middle.getX(), middle.getY())))
+          .as("run %d", run)
+          .isCloseTo(0, within(1e-5));
+    }
+    assertThat(new Remains(box(0, 0, 1, 1), kernel).middleWithin(box(1, 0, 2, 1))).isEmpty();
   }
 
   /** Five to fifty corners, so that both ways are taken. */
