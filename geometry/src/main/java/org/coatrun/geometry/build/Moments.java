@@ -38,20 +38,25 @@ final class Moments {
   }
 
   private static Vec2 of(Ring ring, Vec2 about) {
-    double x = 0;
-    double y = 0;
+    Vec2 sum = Vec2.ZERO;
     for (Segment2 piece : ring.pieces()) {
-      if (piece instanceof Segment2.Line line) {
-        Vec2 a = line.from().minus(about);
-        Vec2 b = line.to().minus(about);
-        x += (a.x() * a.x() + a.x() * b.x() + b.x() * b.x()) / 3 * (b.y() - a.y());
-        y -= (a.y() * a.y() + a.y() * b.y() + b.y() * b.y()) / 3 * (b.x() - a.x());
-        continue;
-      }
-      x += integral(piece, about, t -> t.p().x() * t.p().x() * t.d().y());
-      y -= integral(piece, about, t -> t.p().y() * t.p().y() * t.d().x());
+      sum = sum.plus(piece instanceof Segment2.Line l ? of(l, about) : ofCurve(piece, about));
     }
-    return new Vec2(0.5 * x, 0.5 * y);
+    return sum.times(0.5);
+  }
+
+  private static Vec2 of(Segment2.Line line, Vec2 about) {
+    Vec2 a = line.from().minus(about);
+    Vec2 b = line.to().minus(about);
+    return new Vec2(
+        (a.x() * a.x() + a.x() * b.x() + b.x() * b.x()) / 3 * (b.y() - a.y()),
+        (a.y() * a.y() + a.y() * b.y() + b.y() * b.y()) / 3 * (a.x() - b.x()));
+  }
+
+  private static Vec2 ofCurve(Segment2 piece, Vec2 about) {
+    return new Vec2(
+        integral(piece, about, t -> t.p().x() * t.p().x() * t.d().y()),
+        -integral(piece, about, t -> t.p().y() * t.p().y() * t.d().x()));
   }
 
   private record At(Vec2 p, Vec2 d) {}

@@ -35,7 +35,7 @@ final class Contact {
   }
 
   /** Whether two patches are turned to each other, wherever they stand. */
-  boolean face(Patch a, Patch b) {
+  static boolean areFacing(Patch a, Patch b) {
     double cos = -a.plane().dot(b.plane());
     return cos > FACING && cos >= Math.cos(ANGLE + halfAngle(a) + halfAngle(b));
   }

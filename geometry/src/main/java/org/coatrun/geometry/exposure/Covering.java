@@ -103,7 +103,8 @@ public final class Covering {
     for (Neighbour n : near) {
       if (n.bounds.overlaps(p.bounds(), reach)) {
         for (int i = 0; i < n.patches.length; i++) {
-          if (contact.face(p, n.patches[i]) && n.standing(i).bounds().overlaps(p.bounds(), reach)) {
+          if (Contact.areFacing(p, n.patches[i])
+              && n.standing(i).bounds().overlaps(p.bounds(), reach)) {
             Geometry shade = contact.shade(p, n.standing(i), remains);
             n.touched += remains.less(shade) * p.stretch();
           }
