@@ -97,7 +97,14 @@ public record OrientedBox(
 
   /** Whether {@link #gapTo} is no more than some gap; most boxes that are apart show it early. */
   boolean isWithin(double gap, OrientedBox other) {
-    return gapTo(other, gap) <= gap;
+    double far = radius() + other.radius() + gap;
+    Vec3 between = other.centre.minus(centre);
+    return between.dot(between) <= far * far && gapTo(other, gap) <= gap;
+  }
+
+  /** From its centre to a corner. */
+  private double radius() {
+    return Math.sqrt(halfLength * halfLength + halfWidth * halfWidth + halfHeight * halfHeight);
   }
 
   /** The widest gap, or the first ones that are more than enough. */
