@@ -50,7 +50,8 @@ final class GeometryBlock {
 
   /** The block in base64. */
   byte[] encoded() {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    int size = meshes.keySet().stream().mapToInt(LocalMesh::size).sum();
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream(size / 2 + 1024);
     Deflater deflater = new Deflater(LEVEL, true);
     try (DeflaterOutputStream out = new DeflaterOutputStream(bytes, deflater)) {
       out.write(number(meshes.size()));

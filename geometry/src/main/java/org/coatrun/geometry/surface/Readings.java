@@ -54,7 +54,7 @@ final class Readings {
   private Drawing drawing(Form form, Exposure exposure) {
     Drawing drawing = Drawing.of(form, exposure);
     if (drawings.incrementAndGet() > MOST_UNDRAWN) {
-      drawing.triangles();
+      drawing.draw();
     }
     return drawing;
   }

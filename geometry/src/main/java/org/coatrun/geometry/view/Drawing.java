@@ -4,8 +4,9 @@ import org.coatrun.geometry.exposure.Exposure;
 import org.coatrun.geometry.exposure.Form;
 
 /**
- * The picture of a form, made when it is first asked for: nothing that is measured waits for it.
- * Drawings are told apart by who they are. May be asked by several threads.
+ * The picture of a form, made when it is asked for: nothing that is measured waits for it, and
+ * nothing is kept that is asked once. Drawings are told apart by who they are. May be asked by
+ * several threads.
  */
 public final class Drawing {
 
@@ -28,12 +29,17 @@ public final class Drawing {
     return new Drawing(form, null);
   }
 
+  /** Draws it now and keeps the picture instead of what it is drawn from, which takes more room. */
+  public synchronized void draw() {
+    drawn = triangles();
+    exposure = null;
+  }
+
   /** The triangles. */
   public synchronized Triangles triangles() {
-    if (drawn == null) {
-      drawn = exposure == null ? Triangles.of(form) : Triangles.of(exposure);
-      exposure = null;
+    if (drawn != null) {
+      return drawn;
     }
-    return drawn;
+    return exposure == null ? Triangles.of(form) : Triangles.of(exposure);
   }
 }
