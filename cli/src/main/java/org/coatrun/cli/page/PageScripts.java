@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.zip.GZIPOutputStream;
 
 /**
- * The scripts of the page as one. Joining, packing and hashing them takes as long as all the rest
- * of a small run, so it is done when the program is built, and a run finds the result.
+ * The scripts of the page as one. Joining, packing and hashing them would be a quarter of a small
+ * run, so it is done when the program is built, and a run finds the result.
  */
 public final class PageScripts {
 

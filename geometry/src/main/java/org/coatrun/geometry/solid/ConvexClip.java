@@ -77,6 +77,9 @@ final class ConvexClip {
 
   /** What both rings share, or null where that has no area. */
   static double[] common(double[] subject, double[] clip) {
+    if (isHair(clip)) {
+      return null;
+    }
     double[] in = subject;
     int n = subject.length / 2;
     double[] a = new double[4 * n + 8];
@@ -113,6 +116,15 @@ final class ConvexClip {
   private static double sharedArea(double[] convex, LinearRing ring) {
     double[] shared = common(Rings.corners(ring), convex);
     return shared == null ? 0 : Rings.area(shared);
+  }
+
+  /** Whether a ring has less than three edges that are longer than rounding, so hardly any area. */
+  static boolean isHair(double[] ring) {
+    int edges = 0;
+    for (int e = 0; e < ring.length && edges < 3; e += 2) {
+      edges += isShort(ring, e, (e + 2) % ring.length) ? 0 : 1;
+    }
+    return edges < 3;
   }
 
   /** Whether two corners of a ring, given by the places of their u, are one but for rounding. */

@@ -16,8 +16,8 @@ final class ConvexCover {
   /** Faces this near to square to the plane's normal do not cross it: sine of the angle. */
   private static final double PARALLEL = 1e-9;
 
-  /** Thinner than any tolerance, m. */
-  private static final double HAIR = 1e-12;
+  /** A line that all points lie beyond. */
+  private static final double[] ALL_BEYOND = {0, 0, 1};
 
   /**
    * Three numbers a line, of 64 at most: {@code a u + b v + c} is how far a point lies beyond it,
@@ -34,6 +34,9 @@ final class ConvexCover {
 
   /** Within a convex ring, counter-clockwise. */
   static ConvexCover of(double[] ring) {
+    if (ConvexClip.isHair(ring)) {
+      return new ConvexCover(ALL_BEYOND);
+    }
     double[] lines = new double[ring.length / 2 * 3];
     for (int i = 0; i < ring.length; i += 2) {
       int j = i + 2 < ring.length ? i + 2 : 0;
@@ -104,17 +107,17 @@ final class ConvexCover {
       return null;
     }
     double[] left = ring;
-    long open = -1; // lines that the ring is not known to lie within
+    boolean[] within = new boolean[lines.length / 3]; // lines that the ring is known to lie within
     while (true) {
       int farthest = -1;
       double far = thin;
       for (int k = 0; k < lines.length; k += 3) {
-        if ((open & bit(k)) == 0) {
+        if (within[k / 3]) {
           continue;
         }
         double most = most(left, lines[k], lines[k + 1], lines[k + 2]);
         if (most <= thin) {
-          open &= ~bit(k);
+          within[k / 3] = true;
         } else if (isBeyond(left, k, thin)) {
           apart = k;
           return null;
@@ -126,17 +129,13 @@ final class ConvexCover {
       if (farthest < 0) {
         return left;
       }
-      open &= ~bit(farthest);
+      within[farthest / 3] = true;
       double a = lines[farthest];
       double b = lines[farthest + 1];
       double c = lines[farthest + 2];
       beyond.add(side(left, -a, -b, -c));
       left = side(left, a, b, c);
     }
-  }
-
-  private static long bit(int line) {
-    return 1L << (line / 3);
   }
 
   /** Whether all of a ring lies beyond a line, and some by more than a distance. */
@@ -170,7 +169,7 @@ final class ConvexCover {
     double[] corners = {
       box.minU(), box.minV(), box.maxU(), box.minV(), box.maxU(), box.maxV(), box.minU(), box.maxV()
     };
-    double[] ring = cut(corners, HAIR, new ArrayList<>());
+    double[] ring = cut(corners, 0, new ArrayList<>());
     return ring == null
         ? Rings.FACTORY.createPolygon()
         : Rings.FACTORY.createPolygon(Rings.linear(ring));

@@ -71,6 +71,24 @@ class ConvexCoverTest {
   }
 
   @Test
+  void aCoverOfRoundingTakesNothing() {
+    double[] square = {0, 0, 1, 0, 1, 1, 0, 1};
+    double[] hair = {0.5, 0.5, 0.6, 0.5, 0.5, 0.5 + 1e-11};
+    assertThat(ConvexCover.of(hair).cut(square, THIN, new ArrayList<>())).isNull();
+    assertThat(ConvexClip.common(square, hair)).isNull();
+  }
+
+  @Test
+  void coversOfManyCornersCutAllRound() {
+    double[] disc = Made.disc(0, 0, 1, 200);
+    List<double[]> beyond = new ArrayList<>();
+    double[] within = ConvexCover.of(disc).cut(new double[] {-2, -2, 2, -2, 0, 3}, 0, beyond);
+    double area = beyond.stream().mapToDouble(Rings::area).sum();
+    assertThat(Rings.area(within)).isCloseTo(Rings.area(disc), within(1e-9));
+    assertThat(area + Rings.area(within)).isCloseTo(10, within(1e-9));
+  }
+
+  @Test
   void aBodyFillsInFrontOfThePlaneItStandsOnAndNotBehindOrBelowOne() {
     Solid box = Made.box(0, 0, 0, 2, 3, 1);
     assertThat(fill(box, Vec3.ZERO)).as("standing on it").isCloseTo(6, within(1e-12));

@@ -41,6 +41,22 @@ class ConvexSumTest {
     assertThat(sum.areaOutside(Overlay.EMPTY, 0)).isZero();
   }
 
+  /** Edges that are nothing but rounding have no direction, and must not cut or fail to. */
+  @Test
+  void ringOfRoundingSharesHardlyAnything() {
+    Polygon region = polygon(box(-1, -1, 2, 2));
+    double hair = 1e-11;
+    for (double far : new double[] {hair, 1e-9, 0.5}) {
+      ConvexSum sum = new ConvexSum();
+      sum.add(0.5, 0.5, 0.5 + far, 0.5, 0.5, 0.5 + hair);
+      assertThat(sum.areaOutside(region, 0)).as("%s long", far).isBetween(0.0, 1e-11);
+    }
+    ConvexSum sum = new ConvexSum();
+    sum.add(0, 0, 1, 0, 1, 1, 1 - hair, 1 + 1e-17, 0, 1);
+    sum.add(0, 0, 1, 0, 1, 1, 0, 1);
+    assertThat(sum.areaOutside(Overlay.EMPTY, 0)).isCloseTo(1, within(1e-9));
+  }
+
   @Test
   void randomTrianglesCoverWhatTheirUnionCovers() {
     Random random = new Random(11);
