@@ -73,7 +73,7 @@ public final class FluteVoids {
     for (CoveredPatch p : exposure.patches()) {
       Plane q = p.patch().plane();
       Vec3 d = soffit.down();
-      boolean faces = q.nx() * d.x() + q.ny() * d.y() + q.nz() * d.z() < FACES;
+      boolean faces = q.along(d) < FACES;
       if (faces && p.use() == CoveredPatch.Use.SIDE && !p.rest().isEmpty()) {
         add(p, patches, kernel, sums);
       }

@@ -48,7 +48,7 @@ final class Uses {
   private static boolean isEnd(Patch p, Axis axis) {
     Plane plane = p.plane();
     Vec3 d = axis.direction();
-    double along = plane.nx() * d.x() + plane.ny() * d.y() + plane.nz() * d.z();
+    double along = plane.along(d);
     FaceLabel.Kind kind = p.label().kind();
     if (kind == FaceLabel.Kind.START || kind == FaceLabel.Kind.END) {
       return axis.swept() || Math.abs(along) > ALONG;

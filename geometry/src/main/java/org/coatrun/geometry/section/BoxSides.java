@@ -58,7 +58,7 @@ record BoxSides(double whole, double heated) {
     double rest = 0;
     for (CoveredPatch p : exposure.patches()) {
       Plane q = p.patch().plane();
-      double cos = q.nx() * outward.x() + q.ny() * outward.y() + q.nz() * outward.z();
+      double cos = q.along(outward);
       if (p.use() == CoveredPatch.Use.SIDE
           && cos > ALIGNED
           && Math.abs(q.offset() / cos - at) < ON_SIDE + 1e-3 * Math.abs(at)) {

@@ -19,10 +19,7 @@ final class ConvexCover {
   /** A line that all points lie beyond. */
   private static final double[] ALL_BEYOND = {0, 0, 1};
 
-  /**
-   * Three numbers a line, of 64 at most: {@code a u + b v + c} is how far a point lies beyond it,
-   * m.
-   */
+  /** Three numbers a line: {@code a u + b v + c} is how far a point lies beyond it, m. */
   private final double[] lines;
 
   /** Beyond this line the ring lay that was cut last in vain: mostly the next one does, too. */
@@ -40,11 +37,11 @@ final class ConvexCover {
     double[] lines = new double[ring.length / 2 * 3];
     for (int i = 0; i < ring.length; i += 2) {
       int j = i + 2 < ring.length ? i + 2 : 0;
-      double eu = ring[j] - ring[i];
-      double ev = ring[j + 1] - ring[i + 1];
-      double length = Math.sqrt(eu * eu + ev * ev);
-      int k = i / 2 * 3;
       if (!ConvexClip.isShort(ring, i, j)) { // else noughts, which no point lies beyond
+        double eu = ring[j] - ring[i];
+        double ev = ring[j + 1] - ring[i + 1];
+        double length = Math.sqrt(eu * eu + ev * ev);
+        int k = i / 2 * 3;
         lines[k] = ev / length;
         lines[k + 1] = -eu / length;
         lines[k + 2] = -lines[k] * ring[i] - lines[k + 1] * ring[i + 1];
@@ -60,8 +57,7 @@ final class ConvexCover {
    * @param tolerance what is not higher above the plane lies in it, m
    */
   static ConvexCover of(Solid convex, Plane plane, Vec3 moved, double tolerance) {
-    double shift = plane.nx() * moved.x() + plane.ny() * moved.y() + plane.nz() * moved.z();
-    if (!crosses(convex.xyz, plane, tolerance - shift)) {
+    if (!crosses(convex.xyz, plane, tolerance - plane.along(moved))) {
       return null;
     }
     double[] lines = new double[3 * convex.faces.length];
@@ -72,10 +68,9 @@ final class ConvexCover {
       double b = f.nx() * plane.vx() + f.ny() * plane.vy() + f.nz() * plane.vz();
       double length = Math.sqrt(a * a + b * b);
       if (length > PARALLEL) {
-        double there = f.nx() * moved.x() + f.ny() * moved.y() + f.nz() * moved.z();
         lines[k++] = a / length;
         lines[k++] = b / length;
-        lines[k++] = (f.dot(plane) * plane.offset() - f.offset() - there) / length;
+        lines[k++] = (f.dot(plane) * plane.offset() - f.offset() - f.along(moved)) / length;
       }
     }
     return new ConvexCover(k == lines.length ? lines : Arrays.copyOf(lines, k));

@@ -16,7 +16,9 @@ public final class ConvexParts {
     if (ring != null) {
       return List.of(ring);
     }
-    return ConvexTree.of(polygon).map(ConvexTree::parts).orElseGet(() -> ears(polygon));
+    return ConvexTree.of(polygon)
+        .map(ConvexTree::parts)
+        .orElseGet(() -> Rings.of(Ears.of(polygon)));
   }
 
   /** The same of all polygons of a region. */
@@ -28,9 +30,5 @@ public final class ConvexParts {
       }
     }
     return parts;
-  }
-
-  private static List<double[]> ears(Polygon polygon) {
-    return Rings.of(Ears.of(polygon));
   }
 }

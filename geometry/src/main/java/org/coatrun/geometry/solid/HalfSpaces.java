@@ -49,7 +49,7 @@ public final class HalfSpaces {
   public static SolidTree bounded(Plane plane, Transform3 frame, double[] outline, Box host) {
     double reach = reach(host) + frame.origin().length();
     Vec3 axis = frame.z().unit();
-    double along = plane.nx() * axis.x() + plane.ny() * axis.y() + plane.nz() * axis.z();
+    double along = plane.along(axis);
     int n = outline.length / 2;
     double[] low = new double[3 * n];
     double[] high = new double[3 * n];

@@ -79,7 +79,7 @@ public final class Originals {
    * does not can fill nothing just in front of a face in it but by touching it.
    */
   public boolean reachesBehind(Plane plane, Vec3 moved, double by) {
-    double rise = plane.nx() * moved.x() + plane.ny() * moved.y() + plane.nz() * moved.z();
+    double rise = plane.along(moved);
     for (Solid s : leaves) {
       double[] xyz = s.xyz;
       for (int i = 0; i < xyz.length; i += 3) {

@@ -1,6 +1,7 @@
 package org.coatrun.geometry.solid;
 
 import java.util.List;
+import java.util.Optional;
 import org.coatrun.shared.shape.Vec3;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateFilter;
@@ -118,11 +119,16 @@ public final class Patch {
 
   /** The region as convex rings side by side. */
   public List<double[]> convexParts() {
+    Optional<double[]> ring = convexRing();
+    return ring.isPresent() ? List.of(ring.get()) : ConvexParts.of(region());
+  }
+
+  /** The region as one convex ring of few corners, where it is one. */
+  Optional<double[]> convexRing() {
     List<double[]> rings = rings();
-    if (rings.size() == 1 && ConvexClip.isRing(rings.get(0))) {
-      return rings;
-    }
-    return ConvexParts.of(region());
+    return rings.size() == 1 && ConvexClip.isRing(rings.get(0))
+        ? Optional.of(rings.get(0))
+        : Optional.empty();
   }
 
   /** Whether it is a whole face of an original. */

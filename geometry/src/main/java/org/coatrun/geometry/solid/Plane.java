@@ -67,7 +67,12 @@ public final class Plane {
 
   /** The plane of what lies in this one, moved; its axes stay. */
   public Plane moved(Vec3 by) {
-    return moved(nx * by.x() + ny * by.y() + nz * by.z());
+    return moved(along(by));
+  }
+
+  /** How far a vector leads along the normal. */
+  public double along(Vec3 way) {
+    return nx * way.x() + ny * way.y() + nz * way.z();
   }
 
   /** Height of a point above the plane, along the normal. */

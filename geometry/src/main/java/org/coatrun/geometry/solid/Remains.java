@@ -37,13 +37,13 @@ public final class Remains {
 
   /** Begins with all of a patch's region; of a plain face none need be made for it. */
   public static Remains of(Patch patch, Kernel kernel) {
-    List<double[]> rings = patch.rings();
-    if (rings.size() == 1 && ConvexClip.isRing(rings.get(0))) {
-      Remains remains = new Remains(kernel);
-      remains.left.add(Piece.of(rings.get(0)));
-      return remains;
+    Optional<double[]> ring = patch.convexRing();
+    if (ring.isEmpty()) {
+      return new Remains(patch.region(), kernel);
     }
-    return new Remains(patch.region(), kernel);
+    Remains remains = new Remains(kernel);
+    remains.left.add(Piece.of(ring.get()));
+    return remains;
   }
 
   /** Whether nothing is left. */
