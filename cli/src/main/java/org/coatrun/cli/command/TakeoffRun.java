@@ -102,8 +102,8 @@ record TakeoffRun(
   /** The same; the page shows the line too, where there is one. */
   void write(OutputFolder to, Optional<LineResult> line) {
     // What takes longest is begun first.
-    TakeoffTables tables = TakeoffTables.of(results);
     to.writeBytes("report.html", out -> out.write(page(line)));
+    TakeoffTables tables = TakeoffTables.of(results);
     TakeoffWorkbook.write(to, results, tables);
     TakeoffFiles.json(
         to, results, tables, json -> FacesJson.write(json, results.takeoff(), bodies));

@@ -93,20 +93,30 @@ public final class FacesJson {
     json.writeStartObject();
     list.begin();
     for (short steps : welded.grid()) {
-      list.tenThousandths((long) Math.rint(steps * scale));
+      list.tenThousandths(nearest(steps * scale));
     }
     list.end("points_m");
+    StringBuilder exposed = new StringBuilder();
     list.begin();
-    for (int corner : welded.corners()) {
-      list.whole(corner);
+    int first = 0;
+    for (int f = 0; f < welded.sizes().length; f++) {
+      int end = first + welded.sizes()[f];
+      for (int last = first + 2; last < end; last++) {
+        list.whole(welded.corners()[first]);
+        list.whole(welded.corners()[last - 1]);
+        list.whole(welded.corners()[last]);
+        exposed.append(welded.states()[f] == 0 ? '1' : '0');
+      }
+      first = end;
     }
     list.end("triangles");
-    StringBuilder exposed = new StringBuilder();
-    for (byte state : welded.states()) {
-      exposed.append(state == 0 ? '1' : '0');
-    }
     json.writeStringField("exposed", exposed.toString());
     json.writeEndObject();
+  }
+
+  /** The whole number next to one: the library's takes several times as long. */
+  private static long nearest(double number) {
+    return (long) (number < 0 ? number - 0.5 : number + 0.5);
   }
 
   private static double[] of(Vec3... points) {
@@ -122,7 +132,7 @@ public final class FacesJson {
   private void numbers(String name, double[] values) throws IOException {
     list.begin();
     for (double value : values) {
-      list.tenThousandths((long) Math.rint(value * PER_METRE));
+      list.tenThousandths(nearest(value * PER_METRE));
     }
     list.end(name);
   }

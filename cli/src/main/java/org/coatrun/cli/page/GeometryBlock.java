@@ -3,8 +3,6 @@ package org.coatrun.cli.page;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.LinkedHashMap;
@@ -16,27 +14,43 @@ import org.coatrun.shared.shape.Transform3;
 import org.coatrun.shared.shape.Vec3;
 
 /**
- * Geometry as the page reads it: unique local meshes, then instances of them, all little-endian,
- * deflated, base64.
+ * Geometry as the page reads it: unique local meshes, then instances of them, as {@link
+ * PackedNumbers}, deflated, base64.
  *
- * <p>Layout: {@code u32 meshes; each a} {@link LocalMesh}{@code ; u32 instances; each: u32 mesh,
- * u32 element, f32 × 12 (x, y, z axes and origin)}.
+ * <p>Layout, each list after the number of its items:
+ *
+ * <ul>
+ *   <li>meshes: number of facets, and metres a step (single)
+ *   <li>of each facet of each mesh: twice its corners, and one more where it is covered
+ *   <li>of each corner: nought for a vertex that is new in its mesh, else how many are newer, and
+ *       itself
+ *   <li>of each vertex: signed steps from the one before it in its mesh, the first from nought
+ *   <li>axes: nine singles, x, y and z
+ *   <li>instances: number of its mesh, of its element and of its axes, and where its origin is
+ *       (three singles)
+ * </ul>
+ *
+ * <p>Like numbers stand together and most are small, so that packing need not look for what comes
+ * again: that takes half of the time, and no more room.
  */
 final class GeometryBlock {
 
-  /** Packs in half of the time that the usual level takes, for seven percent more room. */
-  private static final int LEVEL = Deflater.BEST_SPEED;
-
   private final Map<LocalMesh, Integer> meshes = new LinkedHashMap<>();
-  private final List<byte[]> instances = new ArrayList<>();
+  private final Map<Transform3, Integer> axes = new LinkedHashMap<>();
+  private final List<Instance> instances = new ArrayList<>();
   private int triangles;
+
+  private record Instance(int mesh, int element, int axes, Vec3 origin) {}
 
   /** The body of an element with this number. */
   void add(int element, PageBody body) {
+    Transform3 f = body.frame();
+    Transform3 turn = new Transform3(f.x(), f.y(), f.z(), Vec3.ZERO);
+    int turned = axes.computeIfAbsent(turn, k -> axes.size());
     for (LocalMesh mesh : body.meshes()) {
       triangles += mesh.triangles();
       int number = meshes.computeIfAbsent(mesh, k -> meshes.size());
-      instances.add(instance(number, element, body.frame()));
+      instances.add(new Instance(number, element, turned, f.origin()));
     }
   }
 
@@ -50,20 +64,14 @@ final class GeometryBlock {
 
   /** The block in base64. */
   byte[] encoded() {
-    int size = meshes.keySet().stream().mapToInt(LocalMesh::size).sum();
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream(size / 2 + 1024);
-    Deflater deflater = new Deflater(LEVEL, true);
-    try (DeflaterOutputStream out = new DeflaterOutputStream(bytes, deflater)) {
-      out.write(number(meshes.size()));
-      for (LocalMesh mesh : meshes.keySet()) {
-        byte[] all = new byte[mesh.size()];
-        mesh.put(little(all));
-        out.write(all);
-      }
-      out.write(number(instances.size()));
-      for (byte[] instance : instances) {
-        out.write(instance);
-      }
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 16);
+    Deflater deflater = new Deflater(Deflater.BEST_SPEED, true);
+    deflater.setStrategy(Deflater.HUFFMAN_ONLY);
+    try (DeflaterOutputStream out = new DeflaterOutputStream(bytes, deflater, 1 << 14)) {
+      PackedNumbers numbers = new PackedNumbers(out);
+      meshes(numbers);
+      instances(numbers);
+      numbers.flush();
     } catch (IOException e) {
       throw new UncheckedIOException("memory refused to be written to", e);
     } finally {
@@ -72,22 +80,62 @@ final class GeometryBlock {
     return Base64.getEncoder().encode(bytes.toByteArray());
   }
 
-  private static byte[] instance(int number, int element, Transform3 f) {
-    byte[] bytes = new byte[56];
-    ByteBuffer out = little(bytes).putInt(number).putInt(element);
-    for (Vec3 v : List.of(f.x(), f.y(), f.z(), f.origin())) {
-      out.putFloat((float) v.x()).putFloat((float) v.y()).putFloat((float) v.z());
+  private void meshes(PackedNumbers out) throws IOException {
+    out.whole(meshes.size());
+    for (LocalMesh mesh : meshes.keySet()) {
+      out.whole(mesh.welded().sizes().length);
+      out.single(mesh.scale());
     }
-    return bytes;
+    for (LocalMesh mesh : meshes.keySet()) {
+      facets(mesh.welded(), out);
+    }
+    for (LocalMesh mesh : meshes.keySet()) {
+      corners(mesh.welded().corners(), out);
+    }
+    for (LocalMesh mesh : meshes.keySet()) {
+      vertices(mesh.welded().grid(), out);
+    }
   }
 
-  private static byte[] number(int value) {
-    byte[] bytes = new byte[4];
-    little(bytes).putInt(value);
-    return bytes;
+  private static void facets(WeldedMesh mesh, PackedNumbers out) throws IOException {
+    for (int f = 0; f < mesh.sizes().length; f++) {
+      out.whole(mesh.sizes()[f] << 1 | mesh.states()[f]);
+    }
   }
 
-  private static ByteBuffer little(byte[] bytes) {
-    return ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
+  private static void corners(char[] corners, PackedNumbers out) throws IOException {
+    int known = 0;
+    for (char corner : corners) {
+      out.whole(known - corner);
+      known = Math.max(known, corner + 1);
+    }
+  }
+
+  private static void vertices(short[] grid, PackedNumbers out) throws IOException {
+    for (int i = 0; i < grid.length; i++) {
+      out.signed(i < 3 ? grid[i] : grid[i] - grid[i - 3]);
+    }
+  }
+
+  private void instances(PackedNumbers out) throws IOException {
+    out.whole(axes.size());
+    for (Transform3 turn : axes.keySet()) {
+      vector(turn.x(), out);
+      vector(turn.y(), out);
+      vector(turn.z(), out);
+    }
+    out.whole(instances.size());
+    for (Instance instance : instances) {
+      out.whole(instance.mesh());
+      out.whole(instance.element());
+      out.whole(instance.axes());
+      vector(instance.origin(), out);
+    }
+  }
+
+  private static void vector(Vec3 v, PackedNumbers out) throws IOException {
+    out.single(v.x());
+    out.single(v.y());
+    out.single(v.z());
   }
 }

@@ -1,19 +1,23 @@
 package org.coatrun.cli.page;
 
-import java.nio.ByteBuffer;
+import org.coatrun.geometry.view.Facets;
+import org.coatrun.shared.shape.Vec3;
 
 /**
- * A welded mesh in the frame of its element: vertices on 16-bit numbers at 0.5 mm, coarser for
- * meshes beyond 16 m. Like meshes are equal.
+ * A welded mesh about an origin of its own: vertices on 16-bit numbers at 0.5 mm, coarser where
+ * they lie more than 16 m from that. Like meshes are equal.
  */
 final class LocalMesh {
 
   private static final double STEP_M = 0.0005;
-  private static final int HEAD = 12;
-  private static final char[] BOX = {
-    0, 2, 1, 1, 2, 3, 4, 5, 6, 5, 7, 6, 0, 1, 4, 1, 5, 4, 2, 6, 3, 3, 6, 7, 0, 4, 2, 2, 4, 6, 1, 3,
-    5, 3, 7, 5
+
+  /** The sides of a box whose corners come x before y before z. */
+  private static final int[] BOX = {
+    0, 2, 3, 1, 4, 5, 7, 6, 0, 1, 5, 4, 2, 6, 7, 3, 0, 4, 6, 2, 1, 3, 7, 5
   };
+
+  /** The farthest that a vertex may lie from the origin, along each axis, before it is coarser. */
+  static final double REACH_M = STEP_M * Short.MAX_VALUE;
 
   private final WeldedMesh welded;
   private final float scale;
@@ -25,20 +29,14 @@ final class LocalMesh {
     this.hash = 31 * welded.hashCode() + Float.hashCode(scale);
   }
 
-  static LocalMesh of(PageMesh mesh) {
-    double most = most(mesh.points());
-    double scale = Math.max(STEP_M, most / Short.MAX_VALUE);
-    return new LocalMesh(WeldedMesh.of(mesh, scale), (float) scale);
-  }
-
-  /** The greatest distance from nought of any number. */
-  private static double most(double[] numbers) {
-    double most = 0;
-    for (double number : numbers) {
-      double distance = Math.abs(number);
-      most = distance > most ? distance : most;
-    }
-    return most;
+  /**
+   * Of facets.
+   *
+   * @param reach how far they lie from the origin at most, along each axis, metres
+   */
+  static LocalMesh of(Facets facets, Vec3 origin, double reach) {
+    float scale = (float) (STEP_M * Math.max(1, reach / REACH_M));
+    return new LocalMesh(WeldedMesh.of(facets, origin, scale), scale);
   }
 
   @Override
@@ -63,7 +61,7 @@ final class LocalMesh {
 
   /** How many triangles it has. */
   int triangles() {
-    return welded.states().length;
+    return welded.triangles();
   }
 
   /** The area of the box around it, in its own axes, square metres. */
@@ -79,45 +77,18 @@ final class LocalMesh {
   LocalMesh box() {
     short[] own = welded.grid();
     double[] points = new double[own.length];
+    double reach = 0;
     for (int i = 0; i < own.length; i++) {
-      points[i] = own[i];
+      points[i] = own[i] * (double) scale;
     }
     double[] box = PlainBox.around(points);
-    double most = most(box);
-    double coarser = Math.max(1, most / Short.MAX_VALUE);
-    short[] grid = new short[box.length];
-    for (int i = 0; i < grid.length; i++) {
-      grid[i] = (short) Math.round(box[i] / coarser);
+    float[] corners = new float[3 * BOX.length];
+    for (int i = 0; i < corners.length; i++) {
+      corners[i] = (float) box[3 * BOX[i / 3] + i % 3];
+      reach = Math.max(reach, Math.abs(corners[i]));
     }
-    WeldedMesh plain = new WeldedMesh(grid, BOX, new byte[BOX.length / 3]);
-    return new LocalMesh(plain, (float) (scale() * coarser));
-  }
-
-  /** How many bytes {@link #put} takes. */
-  int size() {
-    return HEAD
-        + padded(2 * welded.grid().length)
-        + padded(2 * welded.corners().length)
-        + padded(welded.states().length);
-  }
-
-  /**
-   * As it stands in the {@link GeometryBlock}: {@code u32 vertices, u32 triangles, f32 scale, i16
-   * xyz, u16 corners, u8 states}, the lists padded to four bytes, little-endian.
-   *
-   * @param out of that order of bytes, at a multiple of four, noughts from there on
-   */
-  void put(ByteBuffer out) {
-    out.putInt(welded.grid().length / 3).putInt(triangles()).putFloat(scale);
-    int from = out.position();
-    out.asShortBuffer().put(welded.grid());
-    from += padded(2 * welded.grid().length);
-    out.position(from).asCharBuffer().put(welded.corners());
-    from += padded(2 * welded.corners().length);
-    out.position(from).put(welded.states()).position(from + padded(triangles()));
-  }
-
-  private static int padded(int size) {
-    return (size + 3) & ~3;
+    int[] sizes = {4, 4, 4, 4, 4, 4};
+    boolean[] exposed = {true, true, true, true, true, true};
+    return of(new Facets(corners, sizes, exposed), Vec3.ZERO, reach);
   }
 }

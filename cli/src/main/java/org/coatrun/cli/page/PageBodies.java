@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import org.coatrun.geometry.view.ElementMesh;
-import org.coatrun.geometry.view.Triangles;
 import org.coatrun.shared.model.ElementId;
 import org.coatrun.shared.shape.Transform3;
 
@@ -17,19 +16,19 @@ import org.coatrun.shared.shape.Transform3;
  */
 public final class PageBodies implements Consumer<ElementMesh> {
 
-  private final Map<ElementMesh.Look, Meshes> looks = new ConcurrentHashMap<>();
+  private final Map<ElementMesh.Look, Picture> looks = new ConcurrentHashMap<>();
   private final Map<LocalMesh, LocalMesh> known = new ConcurrentHashMap<>();
   private final Map<ElementId, Placed> bodies = new ConcurrentHashMap<>();
 
   @Override
   public void accept(ElementMesh mesh) {
-    Meshes meshes = looks.computeIfAbsent(mesh.look(), look -> new Meshes(mesh));
-    bodies.put(mesh.id(), new Placed(mesh.frame(), meshes));
+    Picture picture = looks.computeIfAbsent(mesh.look(), Picture::new);
+    bodies.put(mesh.id(), new Placed(mesh.frame(), picture));
   }
 
   /** Begins to make them all while the caller goes on. */
   public void begin() {
-    Thread drawing = new Thread(() -> looks.values().forEach(Meshes::all), "drawing");
+    Thread drawing = new Thread(() -> looks.values().forEach(Picture::body), "drawing");
     drawing.setDaemon(true);
     // Whoever asks for a body that could not be made meets the failure again.
     drawing.setUncaughtExceptionHandler((thread, failure) -> {});
@@ -38,39 +37,30 @@ public final class PageBodies implements Consumer<ElementMesh> {
 
   /** The body of an element, where it has one. */
   Optional<PageBody> of(ElementId id) {
-    return Optional.ofNullable(bodies.get(id)).map(b -> new PageBody(b.frame(), b.meshes().all()));
+    return Optional.ofNullable(bodies.get(id)).map(b -> b.picture().body().in(b.frame()));
   }
 
-  private record Placed(Transform3 frame, Meshes meshes) {}
+  private record Placed(Transform3 frame, Picture picture) {}
 
-  /** The meshes of all that look alike. */
-  private final class Meshes {
+  /** The body of all that look alike, in the frame of each. */
+  private final class Picture {
 
-    private ElementMesh first;
-    private List<LocalMesh> made;
+    private ElementMesh.Look look;
+    private PageBody body;
 
-    private Meshes(ElementMesh first) {
-      this.first = first;
+    private Picture(ElementMesh.Look look) {
+      this.look = look;
     }
 
-    private synchronized List<LocalMesh> all() {
-      if (made == null) {
-        made =
-            PageBody.of(first.frame(), triangles(first.look())).meshes().stream()
-                .map(m -> known.computeIfAbsent(m, same -> same))
-                .toList();
-        first = null;
+    private synchronized PageBody body() {
+      if (body == null) {
+        PageBody drawn = PageBody.of(Transform3.IDENTITY, look.facets());
+        List<LocalMesh> meshes =
+            drawn.meshes().stream().map(m -> known.computeIfAbsent(m, same -> same)).toList();
+        body = new PageBody(drawn.frame(), meshes);
+        look = null;
       }
-      return made;
+      return body;
     }
-  }
-
-  private static PageMesh triangles(ElementMesh.Look look) {
-    Triangles all = look.triangles();
-    byte[] states = new byte[all.coated().length];
-    for (int i = 0; i < states.length; i++) {
-      states[i] = (byte) (all.coated()[i] ? 0 : 1);
-    }
-    return new PageMesh(all.points(), all.corners(), states);
   }
 }

@@ -1,53 +1,43 @@
 package org.coatrun.cli.page;
 
 import java.util.Arrays;
+import org.coatrun.geometry.view.Facets;
+import org.coatrun.shared.shape.Vec3;
 
 /**
- * A mesh on whole steps of a scale, each vertex once.
+ * Facets on whole steps of a scale, each vertex once, numbered in the order in which facets use
+ * them.
  *
- * <p>Triangles of different states share no vertex; those that the grid makes flat are dropped.
+ * <p>Facets of different states share no vertex; those that the grid makes flat are dropped, and a
+ * facet that meets a corner of its own again becomes triangles.
  *
  * @param grid x, y, z of each vertex in steps
- * @param corners three vertex numbers a triangle
- * @param states one a triangle
+ * @param corners vertex numbers, facet after facet
+ * @param sizes how many corners each facet has
+ * @param states one a facet: 0 exposed, 1 covered or not coated
  */
-record WeldedMesh(short[] grid, char[] corners, byte[] states) {
+record WeldedMesh(short[] grid, char[] corners, int[] sizes, byte[] states) {
 
-  static WeldedMesh of(PageMesh mesh, double scale) {
-    double[] xyz = mesh.points();
-    int most = Math.min(3 * mesh.states().length, 2 * (xyz.length / 3)); // of two states each
-    Numbers numbers = new Numbers(most);
-    short[] grid = new short[3 * most];
-    char[] corners = new char[3 * mesh.states().length];
-    byte[] states = new byte[mesh.states().length];
-    int[] known = new int[xyz.length / 3]; // mostly of one state: its number, counted from one
-    byte[] knownState = new byte[known.length];
-    int kept = 0;
-    for (int t = 0; t < states.length; t++) {
-      byte state = mesh.states()[t];
-      for (int k = 0; k < 3; k++) {
-        int v = mesh.corners()[3 * t + k];
-        if (known[v] == 0 || knownState[v] != state) {
-          short x = steps(xyz[3 * v], scale);
-          short y = steps(xyz[3 * v + 1], scale);
-          short z = steps(xyz[3 * v + 2], scale);
-          int number = numbers.of(spot(x, y, z, state));
-          grid[3 * number] = x;
-          grid[3 * number + 1] = y;
-          grid[3 * number + 2] = z;
-          known[v] = number + 1;
-          knownState[v] = state;
-        }
-        corners[3 * kept + k] = (char) (known[v] - 1);
-      }
-      if (isTriangle(corners, 3 * kept)) {
-        states[kept++] = state;
-      }
+  /**
+   * Welds facets.
+   *
+   * @param origin of the grid, among the points
+   * @param scale metres a step
+   */
+  static WeldedMesh of(Facets facets, Vec3 origin, double scale) {
+    Welding welding = new Welding(facets, origin, scale);
+    int corner = 0;
+    for (int f = 0; f < facets.sizes().length; f++) {
+      byte state = (byte) (facets.coated()[f] ? 0 : 1);
+      welding.add(corner, facets.sizes()[f], state);
+      corner += facets.sizes()[f];
     }
-    return new WeldedMesh(
-        Arrays.copyOf(grid, 3 * numbers.count),
-        Arrays.copyOf(corners, 3 * kept),
-        Arrays.copyOf(states, kept));
+    return welding.mesh();
+  }
+
+  /** How many triangles the facets are when each is cut from its first corner. */
+  int triangles() {
+    return corners.length - 2 * sizes.length;
   }
 
   @Override
@@ -55,12 +45,14 @@ record WeldedMesh(short[] grid, char[] corners, byte[] states) {
     return other instanceof WeldedMesh mesh
         && Arrays.equals(grid, mesh.grid)
         && Arrays.equals(corners, mesh.corners)
+        && Arrays.equals(sizes, mesh.sizes)
         && Arrays.equals(states, mesh.states);
   }
 
   @Override
   public int hashCode() {
     int hash = Arrays.hashCode(states);
+    hash = 31 * hash + Arrays.hashCode(sizes);
     hash = 31 * hash + Arrays.hashCode(corners);
     return 31 * hash + Arrays.hashCode(grid);
   }
@@ -76,42 +68,154 @@ record WeldedMesh(short[] grid, char[] corners, byte[] states) {
     return box;
   }
 
-  /** A vertex and a state in one number: what tells vertices apart is asked very often. */
-  private static long spot(short x, short y, short z, byte state) {
-    return (x & 0xFFFFL) << 40 | (y & 0xFFFFL) << 24 | (z & 0xFFFFL) << 8 | (state & 0xFFL);
-  }
+  /** A mesh while facets are added. */
+  private static final class Welding {
 
-  private static boolean isTriangle(char[] c, int at) {
-    return c[at] != c[at + 1] && c[at + 1] != c[at + 2] && c[at] != c[at + 2];
-  }
+    private final float[] points;
+    private final Vec3 origin;
+    private final double perMetre;
+    private final Spots spots;
+    private final short[] grid;
+    private final char[] corners;
+    private final int[] sizes;
+    private final byte[] states;
 
-  private static short steps(double metres, double scale) {
-    double up = metres / scale + 0.5;
-    int whole = (int) up;
-    return (short) (whole > up ? whole - 1 : whole);
-  }
+    /** The spots of the facet at hand. */
+    private int[] ring = new int[16];
 
-  /** Numbers spots as they come up, each once; boxed ones took most of a mesh's time. */
-  private static final class Numbers {
-    private final long[] spots;
-    private final int[] numbers;
+    private int vertices;
+    private int length;
     private int count;
 
-    private Numbers(int most) {
-      spots = new long[Integer.highestOneBit(most + 1) << 2];
-      numbers = new int[spots.length];
+    private Welding(Facets facets, Vec3 origin, double scale) {
+      int all = facets.points().length / 3;
+      this.points = facets.points();
+      this.origin = origin;
+      this.perMetre = 1 / scale;
+      this.spots = new Spots(all);
+      this.grid = new short[3 * all];
+      this.corners = new char[3 * all];
+      this.sizes = new int[all];
+      this.states = new byte[all];
     }
 
-    private int of(long spot) {
-      int at = (int) ((spot * 0x9E37_79B9_7F4A_7C15L) >>> 32) & (spots.length - 1);
-      while (numbers[at] != 0 && spots[at] != spot) {
-        at = (at + 1) & (spots.length - 1);
+    private void add(int from, int size, byte state) {
+      if (ring.length < size) {
+        ring = new int[size];
       }
-      if (numbers[at] == 0) {
-        spots[at] = spot;
-        numbers[at] = ++count;
+      int kept = 0;
+      for (int c = from; c < from + size; c++) {
+        int spot = spot(c, state);
+        if (kept == 0 || spot != ring[kept - 1]) {
+          ring[kept++] = spot;
+        }
       }
-      return numbers[at] - 1;
+      if (kept > 1 && ring[kept - 1] == ring[0]) {
+        kept--;
+      }
+      if (isSimple(kept)) {
+        keep(kept, state);
+      } else {
+        triangles(Arrays.copyOf(ring, kept), state);
+      }
+    }
+
+    private boolean isSimple(int size) {
+      for (int i = 0; i < size - 2; i++) {
+        for (int j = i + 2; j < size; j++) {
+          if (ring[i] == ring[j]) {
+            return false;
+          }
+        }
+      }
+      return true;
+    }
+
+    private void triangles(int[] all, byte state) {
+      for (int i = 2; i < all.length; i++) {
+        ring[0] = all[0];
+        ring[1] = all[i - 1];
+        ring[2] = all[i];
+        if (ring[0] != ring[1] && ring[1] != ring[2] && ring[2] != ring[0]) {
+          keep(3, state);
+        }
+      }
+    }
+
+    private void keep(int size, byte state) {
+      if (size < 3) {
+        return;
+      }
+      for (int i = 0; i < size; i++) {
+        corners[length++] = (char) vertex(ring[i]);
+      }
+      sizes[count] = size;
+      states[count++] = state;
+    }
+
+    /** The number of the vertex on a spot: a new one where none was used there. */
+    private int vertex(int spot) {
+      if (spots.vertices[spot] == 0) {
+        long at = spots.keys[spot];
+        grid[3 * vertices] = (short) (at >> 40);
+        grid[3 * vertices + 1] = (short) (at >> 24);
+        grid[3 * vertices + 2] = (short) (at >> 8);
+        spots.vertices[spot] = ++vertices;
+      }
+      return spots.vertices[spot] - 1;
+    }
+
+    private int spot(int corner, byte state) {
+      long x = steps(points[3 * corner] - origin.x());
+      long y = steps(points[3 * corner + 1] - origin.y());
+      long z = steps(points[3 * corner + 2] - origin.z());
+      return spots.of(
+          (x & 0xFFFFL) << 40 | (y & 0xFFFFL) << 24 | (z & 0xFFFFL) << 8 | (state & 0xFFL));
+    }
+
+    private int steps(double metres) {
+      double up = metres * perMetre + 0.5;
+      int whole = (int) up;
+      return whole > up ? whole - 1 : whole;
+    }
+
+    private WeldedMesh mesh() {
+      return new WeldedMesh(
+          Arrays.copyOf(grid, 3 * vertices),
+          Arrays.copyOf(corners, length),
+          Arrays.copyOf(sizes, count),
+          Arrays.copyOf(states, count));
+    }
+  }
+
+  /**
+   * Where vertices are and of what state, in one number each, in a table without boxed ones: they
+   * took most of a mesh's time.
+   */
+  private static final class Spots {
+
+    private final long[] keys;
+
+    /** Of each place of the table the number of its vertex, counted from one; nought for none. */
+    private final int[] vertices;
+
+    private final boolean[] taken;
+
+    private Spots(int most) {
+      keys = new long[Integer.highestOneBit(most + 1) << 2];
+      vertices = new int[keys.length];
+      taken = new boolean[keys.length];
+    }
+
+    /** The place of a spot in the table. */
+    private int of(long key) {
+      int at = (int) ((key * 0x9E37_79B9_7F4A_7C15L) >>> 32) & (keys.length - 1);
+      while (taken[at] && keys[at] != key) {
+        at = (at + 1) & (keys.length - 1);
+      }
+      taken[at] = true;
+      keys[at] = key;
+      return at;
     }
   }
 }

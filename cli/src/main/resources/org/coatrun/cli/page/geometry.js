@@ -1,8 +1,8 @@
 import { bytesOf } from "./dom.js";
 
 /**
- * The meshes of the page. The file holds local meshes on int16 with a scale each, and a table of
- * instances (mesh, element, twelve floats); here they become one list of world triangles.
+ * The meshes of the page. The file holds local meshes of facets, on whole steps of a scale each, and
+ * a table of instances; here they become one list of world triangles.
  */
 export async function inflated(text) {
   const stream = new Blob([bytesOf(text)]).stream().pipeThrough(new DecompressionStream("deflate-raw"));
@@ -11,24 +11,79 @@ export async function inflated(text) {
 
 /** Like meshes, and where they stand. */
 export function readGeometry(buffer) {
-  const view = new DataView(buffer);
-  let at = 0;
-  const u32 = () => { at += 4; return view.getUint32(at - 4, true); };
-  const f32 = () => { at += 4; return view.getFloat32(at - 4, true); };
-  const meshes = [];
-  for (let n = u32(); n > 0; n--) {
-    const vertices = u32(), triangles = u32(), scale = f32();
-    const xyz = new Int16Array(buffer, at, 3 * vertices); at += (6 * vertices + 3) & ~3;
-    const index = new Uint16Array(buffer, at, 3 * triangles); at += (6 * triangles + 3) & ~3;
-    const face = new Uint8Array(buffer, at, triangles); at += (triangles + 3) & ~3;
-    meshes.push({ vertices, xyz, index, face, scale });
-  }
-  const instances = [];
-  for (let n = u32(); n > 0; n--) {
-    const mesh = meshes[u32()], element = u32();
-    instances.push({ mesh, element, m: new Float32Array(buffer, at, 12) }); at += 48;
-  }
+  const { whole, single } = numbersIn(buffer);
+  const all = (read) => Array.from({ length: whole() }, read);
+  const singles = (count) => Float32Array.from({ length: count }, single);
+  const meshes = all(() => ({ sizes: new Uint32Array(whole()), scale: single() }));
+  for (const mesh of meshes) readFacets(mesh, whole);
+  for (const mesh of meshes) readCorners(mesh, whole);
+  for (const mesh of meshes) readVertices(mesh, whole);
+  const axes = all(() => singles(9));
+  const instances = all(() => {
+    const mesh = meshes[whole()], element = whole(), m = new Float32Array(12);
+    m.set(axes[whole()]);
+    m.set(singles(3), 9);
+    return { mesh, element, m };
+  });
   return place(instances, meshes.length);
+}
+
+/** Numbers of seven bits a byte, the least first, and singles. */
+function numbersIn(buffer) {
+  const bytes = new Uint8Array(buffer), view = new DataView(buffer);
+  let at = 0;
+  const whole = () => {
+    let number = 0, shift = 0, byte;
+    do {
+      byte = bytes[at++];
+      number |= (byte & 0x7f) << shift;
+      shift += 7;
+    } while (byte > 0x7f);
+    return number;
+  };
+  const single = () => { at += 4; return view.getFloat32(at - 4, true); };
+  return { whole, single };
+}
+
+function readFacets(mesh, whole) {
+  const { sizes } = mesh;
+  mesh.states = new Uint8Array(sizes.length);
+  let corners = 0;
+  for (let f = 0; f < sizes.length; f++) {
+    const both = whole();
+    mesh.states[f] = both & 1;
+    corners += sizes[f] = both >> 1;
+  }
+  mesh.face = new Uint8Array(corners - 2 * sizes.length);
+  mesh.index = new Uint16Array(3 * mesh.face.length);
+}
+
+/** Facets become triangles from their first corner. */
+function readCorners(mesh, whole) {
+  let vertices = 0, triangle = 0;
+  const corner = () => { const back = whole(); return back === 0 ? vertices++ : vertices - back; };
+  for (let f = 0; f < mesh.sizes.length; f++) {
+    const first = corner();
+    let last = corner();
+    for (let left = mesh.sizes[f] - 2; left > 0; left--) {
+      const next = corner();
+      mesh.index[3 * triangle] = first;
+      mesh.index[3 * triangle + 1] = last;
+      mesh.index[3 * triangle + 2] = next;
+      mesh.face[triangle++] = mesh.states[f];
+      last = next;
+    }
+  }
+  mesh.vertices = vertices;
+}
+
+/** Steps from the vertex before: nought, one back, one on, two back and so on. */
+function readVertices(mesh, whole) {
+  mesh.xyz = new Int16Array(3 * mesh.vertices);
+  for (let i = 0; i < mesh.xyz.length; i++) {
+    const both = whole();
+    mesh.xyz[i] = (both & 1 ? -(both + 1) / 2 : both / 2) + (i < 3 ? 0 : mesh.xyz[i - 3]);
+  }
 }
 
 /** Edges where two faces meet at an angle, or where a face ends: pairs of vertices. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.coatrun.geometry.view.Facets;
 import org.coatrun.shared.shape.Transform3;
 import org.coatrun.shared.shape.Vec3;
 
@@ -11,6 +12,10 @@ import org.coatrun.shared.shape.Vec3;
 final class PageSketch {
 
   static final String HOSTILE = "<script>alert('x')</script>";
+
+  private static final int[] BOX = {
+    0, 2, 3, 1, 4, 5, 7, 6, 0, 1, 5, 4, 2, 6, 7, 3, 0, 4, 6, 2, 1, 3, 7, 5
+  };
 
   private PageSketch() {}
 
@@ -68,17 +73,14 @@ final class PageSketch {
     GeometryBlock block = new GeometryBlock();
     for (int i = 0; i < bars; i++) {
       Transform3 frame = Transform3.translation(new Vec3(2.0 * (i % 50), 4, 0));
-      double[] points = new double[24];
-      for (int v = 0; v < 8; v++) {
-        points[3 * v] = v & 1;
-        points[3 * v + 1] = v >> 1 & 1;
-        points[3 * v + 2] = 3 * (v >> 2 & 1);
+      float[] points = new float[3 * BOX.length];
+      for (int c = 0; c < BOX.length; c++) {
+        points[3 * c] = BOX[c] & 1;
+        points[3 * c + 1] = BOX[c] >> 1 & 1;
+        points[3 * c + 2] = 3 * (BOX[c] >> 2 & 1);
       }
-      int[] corners = {
-        0, 2, 1, 1, 2, 3, 4, 5, 6, 5, 7, 6, 0, 1, 4, 1, 5, 4, 2, 6, 3, 3, 6, 7, 0, 4, 2, 2, 4, 6, 1,
-        3, 5, 3, 7, 5
-      };
-      block.add(i, PageBody.of(frame, new PageMesh(points, corners, new byte[12])));
+      boolean[] exposed = {true, true, true, true, true, true};
+      block.add(i, PageBody.of(frame, new Facets(points, new int[] {4, 4, 4, 4, 4, 4}, exposed)));
     }
     return block;
   }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicInteger;
 import org.coatrun.geometry.deck.FluteVoids;
 import org.coatrun.geometry.exposure.Covering;
 import org.coatrun.geometry.exposure.Exposure;
@@ -28,13 +27,10 @@ import org.locationtech.jts.geom.TopologyException;
  */
 final class Readings {
 
-  private static final int MOST_UNDRAWN = 2000;
-
   private final SurfaceOptions options;
   private final FluteVoids flutes = new FluteVoids();
   private final CoatFactors coats = new CoatFactors();
   private final Map<Setting, Reading> known = new ConcurrentHashMap<>();
-  private final AtomicInteger drawings = new AtomicInteger();
 
   Readings(SurfaceOptions options) {
     this.options = options;
@@ -48,15 +44,6 @@ final class Readings {
       known.put(setting, reading);
     }
     return reading;
-  }
-
-  /** The first may be drawn later, when a thread is free; more would take too much room. */
-  private Drawing drawing(Form form, Exposure exposure) {
-    Drawing drawing = Drawing.of(form, exposure);
-    if (drawings.incrementAndGet() > MOST_UNDRAWN) {
-      drawing.draw();
-    }
-    return drawing;
   }
 
   private Reading measured(Element element, Formed.Made formed, Setting setting, Kernel kernel) {
@@ -74,7 +61,7 @@ final class Readings {
           exposure.covers(),
           flutes.of(exposure, near, kernel),
           element instanceof Deck ? Optional.of(flutes.measure(form)) : Optional.empty(),
-          options.meshes().map(sink -> drawing(form, exposure)));
+          options.meshes().map(sink -> Drawing.of(exposure)));
     } catch (IllegalArgumentException | ArithmeticException | TopologyException e) {
       return new Reading.Failed(
           SurfaceFinding.NOT_MEASURED,

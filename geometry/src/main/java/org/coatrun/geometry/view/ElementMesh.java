@@ -5,10 +5,10 @@ import org.coatrun.shared.shape.Transform3;
 import org.coatrun.shared.shape.Vec3;
 
 /**
- * The surface of one element in triangles.
+ * The surface of one element in facets.
  *
  * @param frame rigid frame of the element in world axes
- * @param look the triangles in that frame; like elements look alike
+ * @param look the facets in that frame; like elements look alike
  */
 public record ElementMesh(ElementId id, Transform3 frame, Look look) {
 
@@ -34,10 +34,9 @@ public record ElementMesh(ElementId id, Transform3 frame, Look look) {
       return 31 * form.hashCode() + intoFrame.hashCode();
     }
 
-    /** The triangles, in the frame. */
-    public Triangles triangles() {
-      Triangles t = form.triangles();
-      return new Triangles(intoFrame.applyAll(t.points()), t.corners(), t.coated());
+    /** The facets, in the frame. */
+    public Facets facets() {
+      return form.facets().mapped(intoFrame);
     }
   }
 

@@ -1,2 +1,2 @@
-/** Measured bodies as triangles, for pictures; nothing is measured here. */
+/** Measured bodies as facets, for pictures; nothing is measured here. */
 package org.coatrun.geometry.view;

@@ -33,20 +33,6 @@ public record Transform3(Vec3 x, Vec3 y, Vec3 z, Vec3 origin) {
         origin.z() + point.x() * x.z() + point.y() * y.z() + point.z() * z.z());
   }
 
-  /** Maps points given as x, y, z of one after the other. */
-  public double[] applyAll(double[] points) {
-    double[] mapped = new double[points.length];
-    for (int i = 0; i < points.length; i += 3) {
-      double u = points[i];
-      double v = points[i + 1];
-      double w = points[i + 2];
-      mapped[i] = origin.x() + u * x.x() + v * y.x() + w * z.x();
-      mapped[i + 1] = origin.y() + u * x.y() + v * y.y() + w * z.y();
-      mapped[i + 2] = origin.z() + u * x.z() + v * y.z() + w * z.z();
-    }
-    return mapped;
-  }
-
   /** Maps a direction: no shift. */
   public Vec3 applyVector(Vec3 v) {
     return new Vec3(

@@ -17,20 +17,6 @@ class Transform3Test {
   }
 
   @Test
-  void pointsOneAfterTheOtherAreMappedAsEachOfThem() {
-    for (int round = 0; round < 100; round++) {
-      Transform3 map = new Transform3(vector(), vector(), vector(), vector());
-      Vec3 a = vector();
-      Vec3 b = vector();
-
-      double[] mapped = map.applyAll(new double[] {a.x(), a.y(), a.z(), b.x(), b.y(), b.z()});
-
-      assertThat(new Vec3(mapped[0], mapped[1], mapped[2])).isEqualTo(map.apply(a));
-      assertThat(new Vec3(mapped[3], mapped[4], mapped[5])).isEqualTo(map.apply(b));
-    }
-  }
-
-  @Test
   void aDirectionIsWhatLiesBetweenTwoPoints() {
     for (int round = 0; round < 100; round++) {
       Transform3 map = new Transform3(vector(), vector(), vector(), vector());
