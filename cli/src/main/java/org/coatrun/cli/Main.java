@@ -26,10 +26,7 @@ public final class Main {
     }
     Screen screen = new Screen(FileDescriptor.out);
     CommandLine command =
-        CoatrunCommand.commandLine(
-            printer(screen),
-            printer(new Screen(FileDescriptor.err)),
-            args.length == 0 ? "" : args[0]);
+        CoatrunCommand.commandLine(printer(screen), printer(new Screen(FileDescriptor.err)));
     int exitCode = run(command, args);
     command.getOut().flush();
     if (exitCode == 0 && screen.failure().isPresent()) {

@@ -6,35 +6,38 @@ import org.coatrun.cli.console.Progress;
 import org.coatrun.cli.starter.JobSchema;
 import org.coatrun.cli.starter.JobStarter;
 import org.coatrun.shared.model.Building;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** Prints a job file to begin with. */
-@Command(
-    name = "job",
-    header = "Print a job file to begin with: every key, its default, what it means.",
-    description = {
-      "",
-      "Storeys, sections, decks and spaces of the model stand in it as comments, and rules for them"
-          + " ready to be taken up:",
-      "",
-      "  coatrun job model.ifc > job.yaml",
-      ""
-    })
 final class JobCommand extends Subcommand {
 
-  @Mixin private ModelOptions models;
+  private final ModelOptions models = new ModelOptions();
 
-  @Option(
-      names = "--schema",
-      help = true,
-      description = "Print the JSON Schema of job files, for editors, and read no model.")
-  private boolean schema;
+  private final OptionSpec schema =
+      OptionSpec.builder("--schema")
+          .type(boolean.class)
+          .initialValue(false)
+          .help(true)
+          .description("Print the JSON Schema of job files, for editors, and read no model.")
+          .build();
+
+  JobCommand() {
+    super(
+        "job",
+        "Print a job file to begin with: every key, its default, what it means.",
+        "",
+        "Storeys, sections, decks and spaces of the model stand in it as comments, and rules for them"
+            + " ready to be taken up:",
+        "",
+        "  coatrun job model.ifc > job.yaml",
+        "");
+    takes(models.specs());
+    takes(schema);
+  }
 
   @Override
   ExitCode run() throws CommandFailure {
-    if (schema) {
+    if (schema.<Boolean>getValue()) {
       out().print(JobSchema.text());
       return ExitCode.OK;
     }

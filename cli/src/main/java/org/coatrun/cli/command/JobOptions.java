@@ -6,19 +6,23 @@ import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.input.JobFolder;
 import org.coatrun.shared.bid.StatedSubstances;
 import org.coatrun.shared.model.Building;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** The job file of a command. */
 final class JobOptions {
 
-  @Option(
-      names = "--job",
-      paramLabel = "JOB.yaml",
-      description = {
-        "Job file: what ratings, listings, prices and limits to go by; 'coatrun job MODEL' prints one"
-            + " to begin with. Without it hours and thickness stay open."
-      })
-  private Optional<Path> job = Optional.empty();
+  private final OptionSpec job =
+      OptionSpec.builder("--job")
+          .paramLabel("JOB.yaml")
+          .type(Path.class)
+          .description(
+              "Job file: what ratings, listings, prices and limits to go by; 'coatrun job MODEL'"
+                  + " prints one to begin with. Without it hours and thickness stay open.")
+          .build();
+
+  OptionSpec spec() {
+    return job;
+  }
 
   /**
    * Reads the job file and what it names, where one is given.
@@ -26,7 +30,8 @@ final class JobOptions {
    * @throws CommandFailure with one sentence about the first thing wrong
    */
   Optional<JobFolder> read() throws CommandFailure {
-    return job.isPresent() ? Optional.of(JobFolder.read(job.get())) : Optional.empty();
+    Path file = job.getValue();
+    return file == null ? Optional.empty() : Optional.of(JobFolder.read(file));
   }
 
   /** The building, its members taken for steel or not as the job says. */

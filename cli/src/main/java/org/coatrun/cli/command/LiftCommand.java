@@ -5,25 +5,26 @@ import org.coatrun.cli.console.ExitCode;
 import org.coatrun.cli.console.Progress;
 import org.coatrun.cli.line.LiftScreen;
 import org.coatrun.cli.report.Cautions;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 
 /** Shows, floor by floor, what vertical transfer asks for. */
-@Command(
-    name = "lift",
-    header = "Check the vertical transfer to each floor: rise, hose, standpipe, water, power, air.",
-    description = {
-      "",
-      "Shows for each floor the rise and storeys, flexible hose and pipe, whether standpipe is"
-          + " required and why, the pressure needed at the pump, booster, voltage drop, air for"
-          + " ventilation, and bags against the room for them. Writes nothing.",
-      ""
-    })
 final class LiftCommand extends Subcommand {
 
-  @Mixin private ModelOptions models;
+  private final ModelOptions models = new ModelOptions();
 
-  @Mixin private JobOptions jobs;
+  private final JobOptions jobs = new JobOptions();
+
+  LiftCommand() {
+    super(
+        "lift",
+        "Check the vertical transfer to each floor: rise, hose, standpipe, water, power, air.",
+        "",
+        "Shows for each floor the rise and storeys, flexible hose and pipe, whether standpipe is"
+            + " required and why, the pressure needed at the pump, booster, voltage drop, air for"
+            + " ventilation, and bags against the room for them. Writes nothing.",
+        "");
+    takes(models.specs());
+    takes(jobs.spec());
+  }
 
   @Override
   ExitCode run() throws CommandFailure {

@@ -11,29 +11,31 @@ import org.coatrun.cli.report.CsvTable;
 import org.coatrun.cli.report.FindingColumns;
 import org.coatrun.cli.report.FindingSummary;
 import org.coatrun.cli.report.UnitSystem;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 
 /** Plans where the machine stands and how the material gets to the steel. */
-@Command(
-    name = "line",
-    header = "Plan the material line: machine, standpipe, hose, set-ups, hardware, moves.",
-    description = {
-      "",
-      "Writes line.json, routes.csv, floors.csv, spots.csv, hardware.csv, moves.csv, findings.csv,"
-          + " basis.txt and drawings of each floor and of the risers as SVG and PDF, all of them or"
-          + " none, and shows machine, risers, floors and the best spots.",
-      "Without --job the limits are those of common practice, every member is sprayed at a nominal"
-          + " thickness, and places for the machine are looked for.",
-      ""
-    })
 final class LineCommand extends Subcommand {
 
-  @Mixin private ModelOptions models;
+  private final ModelOptions models = new ModelOptions();
 
-  @Mixin private JobOptions jobs;
+  private final JobOptions jobs = new JobOptions();
 
-  @Mixin private ResultOptions results;
+  private final ResultOptions results = new ResultOptions();
+
+  LineCommand() {
+    super(
+        "line",
+        "Plan the material line: machine, standpipe, hose, set-ups, hardware, moves.",
+        "",
+        "Writes line.json, routes.csv, floors.csv, spots.csv, hardware.csv, moves.csv, findings.csv,"
+            + " basis.txt and drawings of each floor and of the risers as SVG and PDF, all of them or"
+            + " none, and shows machine, risers, floors and the best spots.",
+        "Without --job the limits are those of common practice, every member is sprayed at a nominal"
+            + " thickness, and places for the machine are looked for.",
+        "");
+    takes(models.specs());
+    takes(jobs.spec());
+    takes(results.spec());
+  }
 
   @Override
   ExitCode run() throws CommandFailure {

@@ -2,7 +2,6 @@ package org.coatrun.cli.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Future;
@@ -17,34 +16,45 @@ import org.coatrun.ifcimport.read.IfcImport;
 import org.coatrun.ifcimport.read.ImportOptions;
 import org.coatrun.shared.finding.FileFinding;
 import org.coatrun.shared.model.Building;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The models that a command reads, and how it shows what it finds. */
 final class ModelOptions {
 
-  @Parameters(
-      arity = "1..*",
-      paramLabel = "MODEL",
-      description = {
-        "IFC files (.ifc, .ifczip) of one building: structure, architecture and others together"
-            + " count as one."
-      })
-  private List<Path> models = new ArrayList<>();
+  private final PositionalParamSpec models =
+      PositionalParamSpec.builder()
+          .arity("1..*")
+          .required(true)
+          .paramLabel("MODEL")
+          .type(List.class)
+          .auxiliaryTypes(Path.class)
+          .description(
+              "IFC files (.ifc, .ifczip) of one building: structure, architecture and others"
+                  + " together count as one.")
+          .build();
 
-  @Option(
-      names = "--units",
-      paramLabel = "us|si",
-      description =
-          "Units on the screen; as the first model's, if not given. Files are always in SI.")
-  private Optional<UnitSystem> units = Optional.empty();
+  private final OptionSpec units =
+      OptionSpec.builder("--units")
+          .paramLabel("us|si")
+          .type(UnitSystem.class)
+          .description(
+              "Units on the screen; as the first model's, if not given. Files are always in SI.")
+          .build();
 
-  @Option(
-      names = "--accept-truncated",
-      description = "Use a cut-off file as far as it goes, and exit with 5.")
-  private boolean acceptTruncated;
+  private final OptionSpec acceptTruncated =
+      OptionSpec.builder("--accept-truncated")
+          .type(boolean.class)
+          .initialValue(false)
+          .description("Use a cut-off file as far as it goes, and exit with 5.")
+          .build();
 
   private Optional<Future<Building>> begun = Optional.empty();
+
+  ArgSpec[] specs() {
+    return new ArgSpec[] {models, units, acceptTruncated};
+  }
 
   /** Begins to read the building beside other work; {@link #read} waits for it. */
   void begin(Progress progress) {
@@ -67,10 +77,12 @@ final class ModelOptions {
 
   private Building now(Progress progress) throws CommandFailure {
     ImportOptions options =
-        acceptTruncated ? ImportOptions.DEFAULT.acceptingTruncated() : ImportOptions.DEFAULT;
+        acceptTruncated.<Boolean>getValue()
+            ? ImportOptions.DEFAULT.acceptingTruncated()
+            : ImportOptions.DEFAULT;
     try {
       return IfcImport.read(
-          models, options, (what, done, total) -> progress.at(what, share(done, total)));
+          models.getValue(), options, (what, done, total) -> progress.at(what, share(done, total)));
     } catch (ModelFileException e) {
       throw new CommandFailure(ExitCode.BAD_INPUT, e.getMessage());
     } finally {
@@ -80,13 +92,17 @@ final class ModelOptions {
 
   /** The units to show {@code building} in. */
   UnitSystem units(Building building) {
-    return units.orElseGet(() -> UnitSystem.usedBy(building));
+    return stated().orElseGet(() -> UnitSystem.usedBy(building));
   }
 
   /** The units to show results in where the job file names some. */
   UnitSystem units(org.coatrun.shared.job.UnitSystem named) {
-    return units.orElse(
-        named == org.coatrun.shared.job.UnitSystem.US ? UnitSystem.US : UnitSystem.SI);
+    return stated()
+        .orElse(named == org.coatrun.shared.job.UnitSystem.US ? UnitSystem.US : UnitSystem.SI);
+  }
+
+  private Optional<UnitSystem> stated() {
+    return Optional.ofNullable(units.getValue());
   }
 
   /** Says on {@code err} when only a part of a model was read, and gives the exit code for it. */

@@ -9,28 +9,31 @@ import org.coatrun.cli.line.LineFiles;
 import org.coatrun.cli.line.LineScreen;
 import org.coatrun.cli.output.OutputFolder;
 import org.coatrun.cli.report.TakeoffScreen;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 
 /** Takeoff and line of a building in one run. */
-@Command(
-    name = "plan",
-    header = "Take off the building and plan its material line in one run.",
-    description = {
-      "",
-      "Writes all that takeoff and line write, all of it or nothing: the model is read and measured"
-          + " once, and the findings and the basis of both stand in one list.",
-      ""
-    })
 final class PlanCommand extends Subcommand {
 
-  @Mixin private ModelOptions models;
+  private final ModelOptions models = new ModelOptions();
 
-  @Mixin private JobOptions jobs;
+  private final JobOptions jobs = new JobOptions();
 
-  @Mixin private ResultOptions results;
+  private final ResultOptions results = new ResultOptions();
 
-  @Mixin private StrictOption strict;
+  private final StrictOption strict = new StrictOption();
+
+  PlanCommand() {
+    super(
+        "plan",
+        "Take off the building and plan its material line in one run.",
+        "",
+        "Writes all that takeoff and line write, all of it or nothing: the model is read and measured"
+            + " once, and the findings and the basis of both stand in one list.",
+        "");
+    takes(models.specs());
+    takes(jobs.spec());
+    takes(results.spec());
+    takes(strict.spec());
+  }
 
   @Override
   ExitCode run() throws CommandFailure {

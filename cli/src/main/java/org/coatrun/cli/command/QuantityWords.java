@@ -2,7 +2,6 @@ package org.coatrun.cli.command;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.Optional;
 import java.util.Stack;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -30,20 +29,14 @@ final class QuantityWords implements IParameterConsumer {
     }
     String name = ((OptionSpec) argument).longestName();
     try {
-      argument.setValue(value(String.join(" ", words), argument));
+      argument.setValue(parse(String.join(" ", words), argument.type()));
     } catch (IllegalArgumentException e) {
       throw new ParameterException(command.commandLine(), name + ": " + e.getMessage());
     }
   }
 
-  private static Object value(String text, ArgSpec argument) {
-    return argument.type() == Optional.class
-        ? Optional.of(parse(text, argument.auxiliaryTypes()[0]))
-        : parse(text, argument.type());
-  }
-
   private static Object parse(String text, Class<?> type) {
-    if (type != double.class) {
+    if (type != Double.class) {
       return QuantityText.parse(text, type);
     }
     Matcher seconds = SECONDS.matcher(text);

@@ -16,55 +16,70 @@ import org.coatrun.shared.bid.inspection.InspectionJudge;
 import org.coatrun.shared.bid.inspection.InspectionJudgement;
 import org.coatrun.shared.listing.Listing;
 import org.coatrun.shared.yaml.JobFileException;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** Judges thickness readings. */
-@Command(
-    name = "readings",
-    header = "Judge thickness readings by the averaging rule and by the 10 %% rule, each apart.",
-    description = {
-      "",
-      "Reads a field sheet that came back: the column 'reading' filled in, with a unit or in that of"
-          + " the design; blank where nothing was read. Shows by floor and member what each rule"
-          + " says and what to spray again; with --out, writes judged.csv and respray.csv.",
-      ""
-    })
 final class ReadingsCommand extends Subcommand {
 
-  @Parameters(paramLabel = "FILE", description = "Field sheet (.csv) that was filled in.")
-  private Path file = Path.of("");
+  private final PositionalParamSpec file =
+      PositionalParamSpec.builder()
+          .index("0")
+          .arity("1")
+          .required(true)
+          .paramLabel("FILE")
+          .type(Path.class)
+          .description("Field sheet (.csv) that was filled in.")
+          .build();
 
-  @Option(
-      names = "--job",
-      paramLabel = "JOB",
-      description = "Job file (.yaml): its units are those of the screen, unless --units is given.")
-  private Optional<Path> job = Optional.empty();
+  private final OptionSpec job =
+      OptionSpec.builder("--job")
+          .paramLabel("JOB")
+          .type(Path.class)
+          .description(
+              "Job file (.yaml): its units are those of the screen, unless --units is given.")
+          .build();
 
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "Folder for the results; made where it does not exist.")
-  private Optional<Path> out = Optional.empty();
+  private final OptionSpec out =
+      OptionSpec.builder("--out")
+          .paramLabel("DIR")
+          .type(Path.class)
+          .description("Folder for the results; made where it does not exist.")
+          .build();
 
-  @Option(
-      names = "--units",
-      paramLabel = "us|si",
-      description = "Units on the screen; us, if neither this nor a job file says so.")
-  private Optional<UnitSystem> units = Optional.empty();
+  private final OptionSpec units =
+      OptionSpec.builder("--units")
+          .paramLabel("us|si")
+          .type(UnitSystem.class)
+          .description("Units on the screen; us, if neither this nor a job file says so.")
+          .build();
+
+  ReadingsCommand() {
+    super(
+        "readings",
+        "Judge thickness readings by the averaging rule and by the 10 %% rule, each apart.",
+        "",
+        "Reads a field sheet that came back: the column 'reading' filled in, with a unit or in that of"
+            + " the design; blank where nothing was read. Shows by floor and member what each rule"
+            + " says and what to spray again; with --out, writes judged.csv and respray.csv.",
+        "");
+    takes(file, job, out, units);
+  }
 
   @Override
   ExitCode run() throws CommandFailure {
     UnitSystem shown = shown();
-    String text = InputText.read(file);
+    String text = InputText.read(file.getValue());
     InspectionJudgement judgement = judged(text, shown);
     List<String> cautions = cautions(text);
-    if (out.isPresent()) {
-      write(out.get(), judgement, cautions);
+    Path folder = out.getValue();
+    if (folder != null) {
+      write(folder, judgement, cautions);
     }
     ReadingsScreen.print(out(), judgement, shown, cautions);
-    out.ifPresent(folder -> out().println("Written to " + folder));
+    if (folder != null) {
+      out().println("Written to " + folder);
+    }
     return ExitCode.OK;
   }
 
@@ -82,7 +97,7 @@ final class ReadingsCommand extends Subcommand {
   }
 
   private InspectionJudgement judged(String text, UnitSystem shown) throws CommandFailure {
-    String name = file.toString();
+    String name = file.<Path>getValue().toString();
     try {
       return InspectionJudge.judge(name, FieldSheetReader.parse(name, text), shown.forJob());
     } catch (JobFileException e) {
@@ -91,10 +106,9 @@ final class ReadingsCommand extends Subcommand {
   }
 
   private UnitSystem shown() throws CommandFailure {
-    if (job.isEmpty()) {
-      return units.orElse(UnitSystem.US);
-    }
-    UnitSystem stated = UnitSystem.of(JobFolder.read(job.get()).job().units());
-    return units.orElse(stated);
+    Path stated = job.getValue();
+    UnitSystem fallback =
+        stated == null ? UnitSystem.US : UnitSystem.of(JobFolder.read(stated).job().units());
+    return Optional.<UnitSystem>ofNullable(units.getValue()).orElse(fallback);
   }
 }

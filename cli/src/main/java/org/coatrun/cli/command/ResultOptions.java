@@ -4,17 +4,22 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.output.OutputFolder;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** Where a command puts its results. */
 final class ResultOptions {
 
-  @Option(
-      names = "--out",
-      required = true,
-      paramLabel = "DIR",
-      description = "Folder for the results; made where it does not exist.")
-  private Path out;
+  private final OptionSpec out =
+      OptionSpec.builder("--out")
+          .required(true)
+          .paramLabel("DIR")
+          .type(Path.class)
+          .description("Folder for the results; made where it does not exist.")
+          .build();
+
+  OptionSpec spec() {
+    return out;
+  }
 
   /**
    * Opens the folder, before any long work.
@@ -22,12 +27,12 @@ final class ResultOptions {
    * @throws CommandFailure where it cannot be made or written
    */
   OutputFolder open() throws CommandFailure {
-    return OutputFolder.open(out);
+    return OutputFolder.open(out.getValue());
   }
 
   /** Says on the screen where the results stand. */
   void say(PrintWriter screen) {
-    screen.println("Written to " + out);
+    screen.println("Written to " + out.<Path>getValue());
     screen.flush();
   }
 }

@@ -6,21 +6,47 @@ import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.ExitCode;
+import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.OptionSpec;
 
-/** What all commands share: help, the two streams, and an end with an exit code. */
+/**
+ * What all commands share: help, the two streams, and an end with an exit code.
+ *
+ * <p>Commands and their options are put together in code rather than by annotations: to read those
+ * takes a start longer than a small model does.
+ */
 abstract class Subcommand implements Callable<Integer> {
 
-  @Spec private CommandSpec spec;
+  private final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
 
-  @Option(
-      names = {"-h", "--help"},
-      usageHelp = true,
-      description = "Show this help and exit.")
-  @SuppressWarnings("UnusedVariable") // picocli sets it and acts on it.
-  private boolean help;
+  /**
+   * A command without options but for help.
+   *
+   * @param header what it does, in one line
+   * @param description the same at length, in paragraphs
+   */
+  Subcommand(String name, String header, String... description) {
+    spec.name(name);
+    spec.usageMessage().header(header).description(description);
+    takes(
+        OptionSpec.builder("-h", "--help")
+            .usageHelp(true)
+            .description("Show this help and exit.")
+            .build());
+  }
+
+  /** Adds options or parameters. */
+  final void takes(ArgSpec... args) {
+    for (ArgSpec arg : args) {
+      spec.add(arg);
+    }
+  }
+
+  /** The command as picocli runs it. */
+  final CommandSpec spec() {
+    return spec;
+  }
 
   /**
    * Does the work.

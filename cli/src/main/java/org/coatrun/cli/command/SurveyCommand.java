@@ -5,22 +5,22 @@ import org.coatrun.cli.console.ExitCode;
 import org.coatrun.cli.console.Progress;
 import org.coatrun.cli.report.SurveyScreen;
 import org.coatrun.shared.model.Building;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 
 /** Shows what a model holds and what it lacks for this job. */
-@Command(
-    name = "survey",
-    header = "Show what a model holds and what it lacks for this job.",
-    description = {
-      "",
-      "Schema, units, storeys, steel by section, deck, what the model lacks, and what is wrong"
-          + " with it. Writes nothing.",
-      ""
-    })
 final class SurveyCommand extends Subcommand {
 
-  @Mixin private ModelOptions models;
+  private final ModelOptions models = new ModelOptions();
+
+  SurveyCommand() {
+    super(
+        "survey",
+        "Show what a model holds and what it lacks for this job.",
+        "",
+        "Schema, units, storeys, steel by section, deck, what the model lacks, and what is wrong"
+            + " with it. Writes nothing.",
+        "");
+    takes(models.specs());
+  }
 
   @Override
   ExitCode run() throws CommandFailure {

@@ -5,31 +5,34 @@ import org.coatrun.cli.console.ExitCode;
 import org.coatrun.cli.console.Progress;
 import org.coatrun.cli.output.OutputFolder;
 import org.coatrun.cli.report.TakeoffScreen;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 
 /** Accounts for every steel element and deck of a building. */
-@Command(
-    name = "takeoff",
-    header = "Account for every steel element and deck: surfaces, weight, section factor.",
-    description = {
-      "",
-      "Writes members.csv, decks.csv, findings.csv, takeoff.json, the workbook takeoff.xlsx,"
-          + " basis.txt and the page report.html, all of them or none, and shows the steel by storey"
-          + " and section.",
-      "With --job also the hours and thickness of each element with what decided them, and the files"
-          + " material.csv, programme.csv and inspection.csv (the field sheet).",
-      ""
-    })
 final class TakeoffCommand extends Subcommand {
 
-  @Mixin private ModelOptions models;
+  private final ModelOptions models = new ModelOptions();
 
-  @Mixin private JobOptions jobs;
+  private final JobOptions jobs = new JobOptions();
 
-  @Mixin private ResultOptions results;
+  private final ResultOptions results = new ResultOptions();
 
-  @Mixin private StrictOption strict;
+  private final StrictOption strict = new StrictOption();
+
+  TakeoffCommand() {
+    super(
+        "takeoff",
+        "Account for every steel element and deck: surfaces, weight, section factor.",
+        "",
+        "Writes members.csv, decks.csv, findings.csv, takeoff.json, the workbook takeoff.xlsx,"
+            + " basis.txt and the page report.html, all of them or none, and shows the steel by storey"
+            + " and section.",
+        "With --job also the hours and thickness of each element with what decided them, and the files"
+            + " material.csv, programme.csv and inspection.csv (the field sheet).",
+        "");
+    takes(models.specs());
+    takes(jobs.spec());
+    takes(results.spec());
+    takes(strict.spec());
+  }
 
   @Override
   ExitCode run() throws CommandFailure {

@@ -58,13 +58,23 @@ public final class OutputFolder implements AutoCloseable {
     try {
       Path base = Files.isDirectory(target) ? target : target.getParent();
       createMissing(base, created);
-      Path aside = Files.createTempDirectory(base, ".coatrun-");
-      OutputFolder output = new OutputFolder(target, created, aside);
+      OutputFolder output = new OutputFolder(target, created, aside(base));
       Runtime.getRuntime().addShutdownHook(output.cleaner);
       return output;
     } catch (IOException e) {
       deleteEmpty(created);
       throw cannotWrite(folder, Reason.of(e) + "; choose another folder");
+    }
+  }
+
+  /** A new folder. A name that nobody can guess, which is not needed, takes long to find. */
+  private static Path aside(Path base) throws IOException {
+    for (int n = 1; ; n++) {
+      try {
+        return Files.createDirectory(base.resolve(".coatrun-" + n));
+      } catch (FileAlreadyExistsException e) {
+        // Another run's, or left by one that was killed: the next is tried.
+      }
     }
   }
 
