@@ -19,7 +19,7 @@ final class Writers {
   private static final int PATIENCE_S = 1;
 
   private final ExecutorService pool =
-      Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+      Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors() + 1);
   private final List<Future<Void>> asked = new ArrayList<>();
 
   /** Has a file written. */

@@ -154,14 +154,20 @@ final class ElementRows {
     q.section().map(SectionMeasure::heated).ifPresent(h -> e.put("heated", h.metres()));
     q.sectionFactor().ifPresent(f -> e.put("factor", f.perMetre()));
     q.weightOverPerimeter().ifPresent(w -> e.put("wd", w));
-    e.put("covers", q.covers().stream().map(this::cover).toList());
+    e.put("covers", covers(q.covers()));
   }
 
-  private Map<String, Object> cover(Cover cover) {
-    Map<String, Object> c = new LinkedHashMap<>();
-    c.put("by", numbers.getOrDefault(cover.by(), -1));
-    c.put("area", cover.area().squareMetres());
-    c.put("how", cover.kind() == Cover.Kind.CONTACT ? "in contact" : "encased");
-    return c;
+  /**
+   * Of each the number of what covers, or -1, the area, and whether it encases rather than touches.
+   */
+  private double[] covers(List<Cover> covers) {
+    double[] all = new double[3 * covers.size()];
+    for (int i = 0; i < covers.size(); i++) {
+      Cover cover = covers.get(i);
+      all[3 * i] = numbers.getOrDefault(cover.by(), -1);
+      all[3 * i + 1] = cover.area().squareMetres();
+      all[3 * i + 2] = cover.kind() == Cover.Kind.ENCASED ? 1 : 0;
+    }
+    return all;
   }
 }

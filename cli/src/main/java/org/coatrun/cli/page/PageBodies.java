@@ -35,6 +35,11 @@ public final class PageBodies implements Consumer<ElementMesh> {
     drawing.start();
   }
 
+  /** Whether an element has a body. */
+  boolean has(ElementId id) {
+    return bodies.containsKey(id);
+  }
+
   /** The body of an element, where it has one. */
   Optional<PageBody> of(ElementId id) {
     return Optional.ofNullable(bodies.get(id)).map(b -> b.picture().body().in(b.frame()));

@@ -11,8 +11,8 @@ import java.util.Map;
  * @param storeys names from the lowest up
  * @param columns what is known of elements, in the order it is shown
  * @param elements rows asked for once, one by one: a value for each column key; also {@code kind}
- *     (member, deck, slab, wall), {@code level} (storey index or absent), {@code covers}, {@code
- *     reasons}
+ *     (member, deck, slab, wall), {@code level} (storey index or absent), {@code covers} (three
+ *     numbers each: what covers or -1, m², and 1 where it encases)
  * @param findings rows with code, severity, sentence, remedy and the element's index where there is
  *     one
  * @param line the material line with its floors and choices, or empty

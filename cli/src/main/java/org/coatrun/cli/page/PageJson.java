@@ -11,10 +11,11 @@ import java.util.Map;
 final class PageJson {
 
   private static final JsonFactory FORM = new JsonFactory();
-  private static final double DECIMALS = 1e9;
+  private static final double BILLION = 1e9;
   private static final double LARGE = 1e6;
 
   private final JsonGenerator json;
+  private final Digits digits = new Digits();
 
   private PageJson(JsonGenerator json) {
     this.json = json;
@@ -90,8 +91,14 @@ final class PageJson {
   }
 
   /** To more decimals than any page shows: digits beyond them are noise that nothing packs. */
-  private static double rounded(double number) {
-    return Math.abs(number) < LARGE ? Math.round(number * DECIMALS) / DECIMALS : number;
+  private void number(double number) throws IOException {
+    if (Math.abs(number) < LARGE) {
+      digits.clear();
+      digits.billionths((long) (number * BILLION + (number < 0 ? -0.5 : 0.5)));
+      json.writeNumber(digits.toString());
+    } else {
+      json.writeNumber(number);
+    }
   }
 
   /** A row's value: a text, number or truth, a list of values, or values by their names. */
@@ -99,9 +106,13 @@ final class PageJson {
     if (value instanceof String text) {
       json.writeString(text);
     } else if (value instanceof Double number) {
-      json.writeNumber(rounded(number));
+      number(number);
     } else if (value instanceof double[] numbers) {
-      json.writeArray(numbers, 0, numbers.length);
+      json.writeStartArray();
+      for (double number : numbers) {
+        number(number);
+      }
+      json.writeEndArray();
     } else if (value instanceof Iterable<?> list) {
       json.writeStartArray();
       for (Object item : list) {

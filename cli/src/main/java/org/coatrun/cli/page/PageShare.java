@@ -59,6 +59,11 @@ final class PageShare {
     return bodies.of(id).map(shapes::drawn);
   }
 
+  /** Whether an element has a body. */
+  boolean hasBody(ElementId id) {
+    return bodies.has(id);
+  }
+
   /** The findings of the list. */
   List<Finding> findings() {
     return findings;

@@ -23,6 +23,9 @@ final class PlainShapes {
    * @param triangles that they may have together; boxes are drawn even where they are more
    */
   PlainShapes(Collection<PageBody> bodies, int triangles) {
+    if (bodies.stream().mapToLong(PageBody::triangles).sum() <= triangles) {
+      return;
+    }
     Map<LocalMesh, Integer> uses = new LinkedHashMap<>();
     bodies.forEach(b -> b.meshes().forEach(m -> uses.merge(m, 1, Integer::sum)));
     long room = triangles;

@@ -79,7 +79,7 @@ public final class TakeoffPage {
 
   private void mark(Element steel, GeometryBlock block) {
     rows.of(steel.id())
-        .filter(n -> share.body(steel.id()).isEmpty())
+        .filter(n -> !share.hasBody(steel.id()))
         .ifPresent(n -> block.add(n, Markers.at(steel)));
   }
 

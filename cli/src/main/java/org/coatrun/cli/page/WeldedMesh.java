@@ -71,14 +71,17 @@ record WeldedMesh(short[] grid, char[] corners, int[] sizes, byte[] states) {
   /** A mesh while facets are added. */
   private static final class Welding {
 
+    /** Makes no spot nought. */
+    private static final long TAKEN = 1L << 56;
+
     private final float[] points;
     private final Vec3 origin;
     private final double perMetre;
     private final Spots spots;
     private final short[] grid;
-    private final char[] corners;
-    private final int[] sizes;
-    private final byte[] states;
+    private char[] corners;
+    private int[] sizes;
+    private byte[] states;
 
     /** The spots of the facet at hand. */
     private int[] ring = new int[16];
@@ -94,9 +97,9 @@ record WeldedMesh(short[] grid, char[] corners, int[] sizes, byte[] states) {
       this.perMetre = 1 / scale;
       this.spots = new Spots(all);
       this.grid = new short[3 * all];
-      this.corners = new char[3 * all];
-      this.sizes = new int[all];
-      this.states = new byte[all];
+      this.corners = new char[all];
+      this.sizes = new int[facets.sizes().length];
+      this.states = new byte[sizes.length];
     }
 
     private void add(int from, int size, byte state) {
@@ -146,11 +149,23 @@ record WeldedMesh(short[] grid, char[] corners, int[] sizes, byte[] states) {
       if (size < 3) {
         return;
       }
+      room(size);
       for (int i = 0; i < size; i++) {
         corners[length++] = (char) vertex(ring[i]);
       }
       sizes[count] = size;
       states[count++] = state;
+    }
+
+    /** There is enough for facets that stay what they are. */
+    private void room(int size) {
+      if (length + size > corners.length) {
+        corners = Arrays.copyOf(corners, 3 * corners.length);
+      }
+      if (count == sizes.length) {
+        sizes = Arrays.copyOf(sizes, 3 * count);
+        states = Arrays.copyOf(states, 3 * count);
+      }
     }
 
     /** The number of the vertex on a spot: a new one where none was used there. */
@@ -165,12 +180,13 @@ record WeldedMesh(short[] grid, char[] corners, int[] sizes, byte[] states) {
       return spots.vertices[spot] - 1;
     }
 
+    /** The place of a corner and a state in the table of spots. */
     private int spot(int corner, byte state) {
       long x = steps(points[3 * corner] - origin.x());
       long y = steps(points[3 * corner + 1] - origin.y());
       long z = steps(points[3 * corner + 2] - origin.z());
       return spots.of(
-          (x & 0xFFFFL) << 40 | (y & 0xFFFFL) << 24 | (z & 0xFFFFL) << 8 | (state & 0xFFL));
+          TAKEN | (x & 0xFFFFL) << 40 | (y & 0xFFFFL) << 24 | (z & 0xFFFFL) << 8 | state);
     }
 
     private int steps(double metres) {
@@ -194,26 +210,23 @@ record WeldedMesh(short[] grid, char[] corners, int[] sizes, byte[] states) {
    */
   private static final class Spots {
 
+    /** Nought where none is. */
     private final long[] keys;
 
     /** Of each place of the table the number of its vertex, counted from one; nought for none. */
     private final int[] vertices;
 
-    private final boolean[] taken;
-
     private Spots(int most) {
       keys = new long[Integer.highestOneBit(most + 1) << 2];
       vertices = new int[keys.length];
-      taken = new boolean[keys.length];
     }
 
     /** The place of a spot in the table. */
     private int of(long key) {
       int at = (int) ((key * 0x9E37_79B9_7F4A_7C15L) >>> 32) & (keys.length - 1);
-      while (taken[at] && keys[at] != key) {
+      while (keys[at] != key && keys[at] != 0) {
         at = (at + 1) & (keys.length - 1);
       }
-      taken[at] = true;
       keys[at] = key;
       return at;
     }

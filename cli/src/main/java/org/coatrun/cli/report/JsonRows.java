@@ -17,11 +17,13 @@ import org.coatrun.cli.output.Repeated;
 public final class JsonRows {
 
   /**
-   * How results are written: numbers without exponents, and what they are written to stays open.
+   * How results are written: numbers without exponents; what they are written to stays open, and
+   * keeps what it holds back.
    */
   public static final JsonFactory FORM =
       JsonFactory.builder()
           .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
+          .disable(StreamWriteFeature.FLUSH_PASSED_TO_STREAM)
           .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
           .build();
 

@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.coatrun.shared.model.Building;
 import org.coatrun.shared.model.Element;
 import org.coatrun.shared.model.ElementId;
@@ -35,12 +36,15 @@ final class Sources {
 
   /** GlobalIds of what covers an element, or #n where it has none, with blanks between. */
   String coveredBy(List<Cover> covers) {
-    return covers.stream()
-        .map(Cover::by)
-        .distinct()
-        .sorted()
-        .map(this::handle)
-        .collect(Collectors.joining(" "));
+    SortedSet<ElementId> by = new TreeSet<>();
+    for (Cover cover : covers) {
+      by.add(cover.by());
+    }
+    StringBuilder text = new StringBuilder();
+    for (ElementId id : by) {
+      text.append(text.isEmpty() ? "" : " ").append(handle(id));
+    }
+    return text.toString();
   }
 
   private String handle(ElementId id) {

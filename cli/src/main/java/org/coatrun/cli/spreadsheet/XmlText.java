@@ -27,7 +27,10 @@ final class XmlText {
   private static boolean isPlain(String text) {
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      if (c < ' ' || c > '~' || c == '&' || c == '<' || c == '>' || c == '"' || c == '_') {
+      if (c < ' ' || c > '~' || c == '&' || c == '<' || c == '>' || c == '"') {
+        return false;
+      }
+      if (c == 'x' && i > 0 && text.charAt(i - 1) == '_') {
         return false;
       }
     }

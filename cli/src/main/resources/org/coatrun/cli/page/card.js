@@ -44,7 +44,7 @@ function value(element, column) {
 const pair = (label, text) => [h("dt", {}, label), h("dd", {}, text)];
 
 function covers(element, model, onChoose) {
-  if (!element.covers || element.covers.length === 0) return [];
+  if (element.covers.length === 0) return [];
   return [h("h3", {}, "Covered by"), h("ul", {}, ...element.covers.map((c) => {
     const by = model.elements[c.by];
     return h("li", {}, by ? h("button", { type: "button", onclick: () => onChoose(by) }, nameOf(by)) : "another element",

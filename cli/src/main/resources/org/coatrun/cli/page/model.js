@@ -2,6 +2,10 @@ import { known } from "./dom.js";
 
 const SEARCHED = ["mark", "section", "name", "guid"];
 
+/** What covers an element, over how much and how, from three numbers each. */
+const coversOf = (numbers = []) => Array.from({ length: numbers.length / 3 }, (_, i) => (
+  { by: numbers[3 * i], area: numbers[3 * i + 1], how: numbers[3 * i + 2] ? "encased" : "in contact" }));
+
 /**
  * What is shown and what is chosen. Everything on the page follows it: who changes it calls
  * {@link changed}, who shows something listens.
@@ -10,7 +14,7 @@ export class Model {
   constructor(data) {
     this.data = data;
     this.elements = data.elements;
-    this.elements.forEach((e, n) => { e.n = n; });
+    this.elements.forEach((e, n) => { e.n = n; e.covers = coversOf(e.covers); });
     this.steel = this.elements.filter((e) => e.kind === "member" || e.kind === "deck");
     this.scales = data.columns.filter((c) => c.scale && this.elements.some((e) => known(e[c.key])));
     this.rest = data.rest || [];
@@ -75,7 +79,7 @@ export class Model {
   /** Whether the view shows it. */
   visible(element) {
     if (this.isolated && this.chosen.length > 0) {
-      return this.chosen.includes(element) || this.chosen.some((c) => (c.covers || []).some((k) => k.by === element.n));
+      return this.chosen.includes(element) || this.chosen.some((c) => c.covers.some((k) => k.by === element.n));
     }
     if (!this.inStorey(element)) return false;
     if (element.kind !== "member" && this.surroundings === "off") return false;

@@ -8,8 +8,8 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -48,13 +48,13 @@ class FacesJsonTest {
     takeoff =
         TakeoffAssembly.assemble(
             building, SurfaceTakeoff.measure(building, options, Progress.silent()));
-    StringWriter text = new StringWriter();
+    ByteArrayOutputStream text = new ByteArrayOutputStream();
     try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
       json.writeStartObject();
       FacesJson.write(json, takeoff, bodies);
       json.writeEndObject();
     }
-    faces = new JsonMapper().readTree(text.toString()).path("faces");
+    faces = new JsonMapper().readTree(text.toByteArray()).path("faces");
   }
 
   /** Shapes stand on a grid of half a millimetre, and chords are shorter than their arcs. */

@@ -106,28 +106,28 @@ final class ConvexCover {
     while (true) {
       int farthest = -1;
       double far = thin;
-      for (int k = 0; k < lines.length; k += 3) {
-        if (within[k / 3]) {
+      for (int line = 0, k = 0; k < lines.length; line++, k += 3) {
+        if (within[line]) {
           continue;
         }
         double most = most(left, lines[k], lines[k + 1], lines[k + 2]);
         if (most <= thin) {
-          within[k / 3] = true;
+          within[line] = true;
         } else if (isBeyond(left, k, thin)) {
           apart = k;
           return null;
         } else if (most > far) {
           far = most;
-          farthest = k;
+          farthest = line;
         }
       }
       if (farthest < 0) {
         return left;
       }
-      within[farthest / 3] = true;
-      double a = lines[farthest];
-      double b = lines[farthest + 1];
-      double c = lines[farthest + 2];
+      within[farthest] = true;
+      double a = lines[3 * farthest];
+      double b = lines[3 * farthest + 1];
+      double c = lines[3 * farthest + 2];
       beyond.add(side(left, -a, -b, -c));
       left = side(left, a, b, c);
     }
