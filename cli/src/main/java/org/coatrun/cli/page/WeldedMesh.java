@@ -8,8 +8,8 @@ import org.coatrun.shared.shape.Vec3;
  * Facets on whole steps of a scale, each vertex once, numbered in the order in which facets use
  * them.
  *
- * <p>Facets of different states share no vertex; those that the grid makes flat are dropped, and a
- * facet that meets a corner of its own again becomes triangles.
+ * <p>Facets that the grid makes flat are dropped, and one that meets a corner of its own again
+ * becomes triangles.
  *
  * @param grid x, y, z of each vertex in steps
  * @param corners vertex numbers, facet after facet
@@ -72,7 +72,7 @@ record WeldedMesh(short[] grid, char[] corners, int[] sizes, byte[] states) {
   private static final class Welding {
 
     /** Makes no spot nought. */
-    private static final long TAKEN = 1L << 56;
+    private static final long TAKEN = 1L << 48;
 
     private final float[] points;
     private final Vec3 origin;
@@ -108,7 +108,7 @@ record WeldedMesh(short[] grid, char[] corners, int[] sizes, byte[] states) {
       }
       int kept = 0;
       for (int c = from; c < from + size; c++) {
-        int spot = spot(c, state);
+        int spot = spot(c);
         if (kept == 0 || spot != ring[kept - 1]) {
           ring[kept++] = spot;
         }
@@ -172,21 +172,20 @@ record WeldedMesh(short[] grid, char[] corners, int[] sizes, byte[] states) {
     private int vertex(int spot) {
       if (spots.vertices[spot] == 0) {
         long at = spots.keys[spot];
-        grid[3 * vertices] = (short) (at >> 40);
-        grid[3 * vertices + 1] = (short) (at >> 24);
-        grid[3 * vertices + 2] = (short) (at >> 8);
+        grid[3 * vertices] = (short) (at >> 32);
+        grid[3 * vertices + 1] = (short) (at >> 16);
+        grid[3 * vertices + 2] = (short) at;
         spots.vertices[spot] = ++vertices;
       }
       return spots.vertices[spot] - 1;
     }
 
-    /** The place of a corner and a state in the table of spots. */
-    private int spot(int corner, byte state) {
+    /** The place of a corner in the table of spots. */
+    private int spot(int corner) {
       long x = steps(points[3 * corner] - origin.x());
       long y = steps(points[3 * corner + 1] - origin.y());
       long z = steps(points[3 * corner + 2] - origin.z());
-      return spots.of(
-          TAKEN | (x & 0xFFFFL) << 40 | (y & 0xFFFFL) << 24 | (z & 0xFFFFL) << 8 | state);
+      return spots.of(TAKEN | (x & 0xFFFFL) << 32 | (y & 0xFFFFL) << 16 | (z & 0xFFFFL));
     }
 
     private int steps(double metres) {
@@ -205,8 +204,8 @@ record WeldedMesh(short[] grid, char[] corners, int[] sizes, byte[] states) {
   }
 
   /**
-   * Where vertices are and of what state, in one number each, in a table without boxed ones: they
-   * took most of a mesh's time.
+   * Where vertices are, in one number each, in a table without boxed ones: they took most of a
+   * mesh's time.
    */
   private static final class Spots {
 

@@ -58,32 +58,48 @@ function readFacets(mesh, whole) {
   mesh.index = new Uint16Array(3 * mesh.face.length);
 }
 
-/** Facets become triangles from their first corner. */
+/**
+ * Facets become triangles from their first corner. A vertex is drawn in one state: what is exposed and
+ * what is covered have one each where they meet.
+ */
 function readCorners(mesh, whole) {
-  let vertices = 0, triangle = 0;
-  const corner = () => { const back = whole(); return back === 0 ? vertices++ : vertices - back; };
-  for (let f = 0; f < mesh.sizes.length; f++) {
-    const first = corner();
-    let last = corner();
-    for (let left = mesh.sizes[f] - 2; left > 0; left--) {
-      const next = corner();
+  const { sizes, states } = mesh, corners = mesh.face.length + 2 * sizes.length;
+  const drawn = new Int32Array(2 * corners); // by vertex and state: its number, counted from one
+  let vertices = 0, triangle = 0, count = 0;
+  mesh.spots = new Uint16Array(corners);
+  const corner = (state) => {
+    const back = whole(), vertex = back === 0 ? vertices++ : vertices - back, key = 2 * vertex + state;
+    if (drawn[key] === 0) {
+      mesh.spots[count++] = vertex;
+      drawn[key] = count;
+    }
+    return drawn[key] - 1;
+  };
+  for (let f = 0; f < sizes.length; f++) {
+    const first = corner(states[f]);
+    let last = corner(states[f]);
+    for (let left = sizes[f] - 2; left > 0; left--) {
+      const next = corner(states[f]);
       mesh.index[3 * triangle] = first;
       mesh.index[3 * triangle + 1] = last;
       mesh.index[3 * triangle + 2] = next;
-      mesh.face[triangle++] = mesh.states[f];
+      mesh.face[triangle++] = states[f];
       last = next;
     }
   }
-  mesh.vertices = vertices;
+  mesh.given = vertices;
+  mesh.vertices = count;
 }
 
 /** Steps from the vertex before: nought, one back, one on, two back and so on. */
 function readVertices(mesh, whole) {
-  mesh.xyz = new Int16Array(3 * mesh.vertices);
-  for (let i = 0; i < mesh.xyz.length; i++) {
+  const given = new Int16Array(3 * mesh.given);
+  for (let i = 0; i < given.length; i++) {
     const both = whole();
-    mesh.xyz[i] = (both & 1 ? -(both + 1) / 2 : both / 2) + (i < 3 ? 0 : mesh.xyz[i - 3]);
+    given[i] = (both & 1 ? -(both + 1) / 2 : both / 2) + (i < 3 ? 0 : given[i - 3]);
   }
+  mesh.xyz = new Int16Array(3 * mesh.vertices);
+  for (let v = 0; v < mesh.vertices; v++) for (let k = 0; k < 3; k++) mesh.xyz[3 * v + k] = given[3 * mesh.spots[v] + k];
 }
 
 /** Edges where two faces meet at an angle, or where a face ends: pairs of vertices. */

@@ -1,14 +1,13 @@
 package org.coatrun.ifcimport.schema;
 
-import java.util.Collections;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The entities of one schema that matter here, with the positions of their attributes.
@@ -22,17 +21,16 @@ public final class Schema {
   private static final Set<String> NAMES = EntityNames.read();
 
   private final SchemaVersion version;
-  private final Map<String, EntityType> own;
-  private final Map<String, EntityType> all;
 
-  /** The same as {@code all}, quicker to ask. */
-  private final Map<String, Optional<EntityType>> byName = new HashMap<>();
+  /** Its own, then those of its neighbours. */
+  private final List<EntityTable> tables;
 
-  private Schema(SchemaVersion version, Map<String, EntityType> own, Map<String, EntityType> all) {
+  /** The entities that were asked for, by their names in upper case. */
+  private final Map<String, Optional<EntityType>> known = new ConcurrentHashMap<>();
+
+  private Schema(SchemaVersion version, List<EntityTable> tables) {
     this.version = version;
-    this.own = own;
-    this.all = all;
-    all.forEach((name, type) -> byName.put(name, Optional.of(type)));
+    this.tables = tables;
   }
 
   /** The table of a schema. */
@@ -46,15 +44,22 @@ public final class Schema {
 
   /** The entity of that name, whatever its case; empty where no schema here defines it. */
   public Optional<EntityType> type(String name) {
-    Optional<EntityType> asWritten = byName.get(name);
-    return asWritten != null
-        ? asWritten
-        : Optional.ofNullable(all.get(name.toUpperCase(Locale.ROOT)));
+    Optional<EntityType> asWritten = known.get(name);
+    return asWritten != null ? asWritten : find(name.toUpperCase(Locale.ROOT));
+  }
+
+  private Optional<EntityType> find(String name) {
+    for (EntityTable table : tables) {
+      if (table.has(name)) {
+        return known.computeIfAbsent(name, n -> Optional.of(table.type(n)));
+      }
+    }
+    return Optional.empty();
   }
 
   /** Whether this very schema defines the entity, not only a neighbour. */
   public boolean defines(String name) {
-    return own.containsKey(name.toUpperCase(Locale.ROOT));
+    return tables.get(0).has(name.toUpperCase(Locale.ROOT));
   }
 
   /**
@@ -67,28 +72,34 @@ public final class Schema {
 
   /** The named entity and all its subtypes in upper case, as a file names them; sorted. */
   public List<String> kindsOf(String name) {
-    return all.entrySet().stream()
-        .filter(e -> e.getValue().isA(name))
-        .map(Map.Entry::getKey)
-        .toList();
+    String upper = name.toUpperCase(Locale.ROOT);
+    Set<String> kinds = new TreeSet<>();
+    for (int i = 0; i < tables.size(); i++) {
+      List<EntityTable> before = tables.subList(0, i);
+      for (String kind : tables.get(i).kindsOf(upper)) {
+        if (before.stream().noneMatch(t -> t.has(kind))) {
+          kinds.add(kind);
+        }
+      }
+    }
+    return List.copyOf(kinds);
   }
 
   private static Map<SchemaVersion, Schema> load() {
-    Map<SchemaVersion, Map<String, EntityType>> own = EntityTable.read();
+    Map<SchemaVersion, EntityTable> own = EntityTable.read();
     var schemas = new EnumMap<SchemaVersion, Schema>(SchemaVersion.class);
     for (SchemaVersion version : SchemaVersion.values()) {
-      var all = new TreeMap<String, EntityType>(own.get(version));
-      neighbours(version).forEach(n -> own.get(n).forEach(all::putIfAbsent));
-      schemas.put(version, new Schema(version, own.get(version), Collections.unmodifiableMap(all)));
+      schemas.put(version, new Schema(version, inOrder(version).stream().map(own::get).toList()));
     }
     return schemas;
   }
 
-  private static List<SchemaVersion> neighbours(SchemaVersion version) {
+  /** A schema, and its neighbours from the nearest on. */
+  private static List<SchemaVersion> inOrder(SchemaVersion version) {
     return switch (version) {
-      case IFC2X3 -> List.of(SchemaVersion.IFC4, SchemaVersion.IFC4X3);
-      case IFC4 -> List.of(SchemaVersion.IFC4X3, SchemaVersion.IFC2X3);
-      case IFC4X3 -> List.of(SchemaVersion.IFC4, SchemaVersion.IFC2X3);
+      case IFC2X3 -> List.of(SchemaVersion.IFC2X3, SchemaVersion.IFC4, SchemaVersion.IFC4X3);
+      case IFC4 -> List.of(SchemaVersion.IFC4, SchemaVersion.IFC4X3, SchemaVersion.IFC2X3);
+      case IFC4X3 -> List.of(SchemaVersion.IFC4X3, SchemaVersion.IFC4, SchemaVersion.IFC2X3);
     };
   }
 }
