@@ -92,6 +92,9 @@ public final class Sections {
         least = apart;
         station = place;
       }
+      if (least <= SAME) {
+        break;
+      }
     }
     return station < 0
         ? 0

@@ -20,11 +20,17 @@ final class Windows {
   final double[] outline;
   final double[] heated;
 
-  /** A ring as u, v and height of each corner, what of it is above a window's foot, and in it. */
+  /**
+   * The ring in hand as u, v and height of each corner, what of it is above a window's foot, and in
+   * it.
+   */
   private double[] ring = {};
 
   private double[] above = {};
   private double[] between = {};
+  private int count;
+  private double least;
+  private double most;
 
   private Windows(int n) {
     outline = new double[n];
@@ -44,61 +50,67 @@ final class Windows {
   }
 
   private void add(CoveredPatch p, Axis axis, double size) {
-    boolean bare = p.rest().isWhole();
-    List<double[]> open = p.rest().rings();
-    List<double[]> all = bare ? open : p.patch().rings();
+    Plane plane = p.patch().plane();
+    Vec3 d = axis.direction();
+    double au = d.x() * plane.ux() + d.y() * plane.uy() + d.z() * plane.uz();
+    double av = d.x() * plane.vx() + d.y() * plane.vy() + d.z() * plane.vz();
+    double c = plane.offset() * plane.along(d) - axis.low();
     double stretch = p.patch().stretch() / size;
-    for (int i = 0; i < outline.length; i++) {
-      double low = axis.low() + i * size;
-      double whole = within(all, p.patch().plane(), axis.direction(), low, size);
-      if (whole > 0) {
-        double left = bare ? whole : within(open, p.patch().plane(), axis.direction(), low, size);
-        outline[i] += whole * stretch;
-        heated[i] += left * stretch;
+    List<double[]> open = p.rest().rings();
+    boolean bare = p.rest().isWhole();
+    for (double[] corners : bare ? open : p.patch().rings()) {
+      stand(corners, au, av, c);
+      share(size, stretch, outline);
+      if (bare) {
+        share(size, stretch, heated);
+      }
+    }
+    if (!bare) {
+      for (double[] corners : open) {
+        stand(corners, au, av, c);
+        share(size, stretch, heated);
       }
     }
   }
 
-  /** Area of a region, given by its rings, between two coordinates along the axis. */
-  private double within(List<double[]> rings, Plane plane, Vec3 d, double low, double size) {
-    double au = d.x() * plane.ux() + d.y() * plane.uy() + d.z() * plane.uz();
-    double av = d.x() * plane.vx() + d.y() * plane.vy() + d.z() * plane.vz();
-    double c =
-        plane.offset() * (d.x() * plane.nx() + d.y() * plane.ny() + d.z() * plane.nz()) - low;
-    double sum = 0;
-    for (double[] corners : rings) {
-      sum += within(corners, au, av, c, size);
-    }
-    return sum;
-  }
-
-  private double within(double[] corners, double au, double av, double c, double size) {
-    int n = corners.length / 2;
-    if (ring.length < 3 * n) {
-      ring = new double[3 * n];
-      above = new double[2 * ring.length];
+  /** Takes a ring in hand: where each corner lies along the axis, and the least and greatest. */
+  private void stand(double[] corners, double au, double av, double c) {
+    count = 3 * (corners.length / 2);
+    if (ring.length < count) {
+      ring = new double[count];
+      above = new double[2 * count];
       between = new double[2 * above.length];
     }
-    double least = Double.POSITIVE_INFINITY;
-    double most = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < n; i++) {
-      double u = corners[2 * i];
-      double v = corners[2 * i + 1];
+    least = Double.POSITIVE_INFINITY;
+    most = Double.NEGATIVE_INFINITY;
+    for (int i = 0, k = 0; i < corners.length; i += 2, k += 3) {
+      double u = corners[i];
+      double v = corners[i + 1];
       double height = au * u + av * v + c;
-      ring[3 * i] = u;
-      ring[3 * i + 1] = v;
-      ring[3 * i + 2] = height;
+      ring[k] = u;
+      ring[k + 1] = v;
+      ring[k + 2] = height;
       least = height < least ? height : least;
       most = height > most ? height : most;
     }
-    if (most <= 0 || least >= size) {
-      return 0;
+  }
+
+  /** Adds what of the ring lies in each window. */
+  private void share(double size, double stretch, double[] to) {
+    for (int i = 0; i < to.length; i++) {
+      double low = i * size;
+      double high = low + size;
+      if (most > low && least < high) {
+        boolean inside = least >= low && most <= high;
+        double area =
+            inside
+                ? area(ring, count)
+                : area(
+                    between,
+                    clipped(above, clipped(ring, count, low, 1, above), high, -1, between));
+        to[i] += area * stretch;
+      }
     }
-    if (least >= 0 && most <= size) {
-      return area(ring, 3 * n);
-    }
-    int m = clipped(ring, 3 * n, 0, 1, above);
-    return area(between, clipped(above, m, size, -1, between));
   }
 
   /** The part where (h - at) · sign is not negative; gives how many numbers it takes. */
