@@ -13,8 +13,8 @@ import picocli.CommandLine.Model.OptionSpec;
 /**
  * What all commands share: help, the two streams, and an end with an exit code.
  *
- * <p>Commands and their options are put together in code rather than by annotations: to read those
- * takes a start longer than a small model does.
+ * <p>Commands and their options are put together in code, not by annotations: Java makes a class
+ * for each kind of those when it reads them, which takes a good part of a small run.
  */
 abstract class Subcommand implements Callable<Integer> {
 

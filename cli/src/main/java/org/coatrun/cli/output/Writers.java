@@ -10,7 +10,10 @@ import java.util.concurrent.TimeUnit;
 import org.coatrun.cli.console.Awaited;
 import org.coatrun.cli.console.CommandFailure;
 
-/** Threads that write files side by side. */
+/**
+ * Threads that write files side by side: one more than there are processors, so that none of those
+ * stands idle while a long file is written last.
+ */
 final class Writers {
 
   /**

@@ -21,6 +21,7 @@ import org.coatrun.shared.surface.Extent;
 public final class FacesJson {
 
   private static final long PER_METRE = 10_000;
+  private static final long BILLION = 1_000_000_000;
 
   private final JsonGenerator json;
   private final NumberList list;
@@ -75,12 +76,23 @@ public final class FacesJson {
     numbers("box_m", of(extent.get().low(), extent.get().high()));
     Optional<PageBody> body = bodies.of(id);
     if (body.isPresent()) {
-      Transform3 frame = body.get().frame();
-      numbers("frame_m", of(frame.origin(), frame.x(), frame.y(), frame.z()));
+      frame(body.get().frame());
       json.writeFieldName("looks");
       json.writeRawValue(body.get().meshes().stream().map(this::number).toList().toString());
     }
     json.writeEndObject();
+  }
+
+  /** Its axes far more finely than its origin: they are multiplied by metres. */
+  private void frame(Transform3 frame) throws IOException {
+    list.begin();
+    for (double value : of(frame.origin())) {
+      list.tenThousandths(nearest(value * PER_METRE));
+    }
+    for (double value : of(frame.x(), frame.y(), frame.z())) {
+      list.billionths(nearest(value * BILLION));
+    }
+    list.end("frame_m");
   }
 
   private int number(LocalMesh mesh) {

@@ -36,6 +36,12 @@ final class NumberList {
     text.tenThousandths(value);
   }
 
+  /** Adds a number given in billionths. */
+  void billionths(long value) {
+    next();
+    text.billionths(value);
+  }
+
   /** Writes the list as a field. */
   void end(String field) throws IOException {
     text.put(']');

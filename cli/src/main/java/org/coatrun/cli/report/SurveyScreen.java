@@ -200,7 +200,7 @@ public final class SurveyScreen {
   /** What is counted together. */
   private record Kind(String name, Enum<?> kind) {
 
-    // Written out, as what Java makes of a record takes long to begin and is slower.
+    // Written out: see the conventions in DEVELOPERS.md.
 
     @Override
     public boolean equals(Object other) {

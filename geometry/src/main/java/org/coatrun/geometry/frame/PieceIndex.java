@@ -86,8 +86,7 @@ final class PieceIndex {
 
   private record Cell(int x, int y, int z) {
 
-    // Written out: what Java makes for records is slow as long as code is compiled with little
-    // effort.
+    // Written out: see the conventions in DEVELOPERS.md.
     @Override
     public boolean equals(Object o) {
       return o instanceof Cell other && x == other.x && y == other.y && z == other.z;

@@ -17,7 +17,7 @@ import org.coatrun.shared.shape.Transform3;
  */
 record Likeness(Kind kind, Object shape, Transform3 turned, List<Hole> openings) {
 
-  // Written out, as what Java makes of a record takes long to begin and is slower.
+  // Written out: see the conventions in DEVELOPERS.md.
 
   @Override
   public boolean equals(Object other) {

@@ -22,7 +22,7 @@ public record ElementMesh(ElementId id, Transform3 frame, Look look) {
    */
   public record Look(Drawing form, Transform3 intoFrame) {
 
-    // Written out, as what Java makes of a record takes long to begin and is slower.
+    // Written out: see the conventions in DEVELOPERS.md.
 
     @Override
     public boolean equals(Object other) {

@@ -21,7 +21,7 @@ final class Fingerprints {
   /** A print of 128 bits: among a million bodies no two unlike ones share one by chance. */
   record Print(long first, long second) {
 
-    // Written out, as what Java makes of a record takes long to begin and is slower.
+    // Written out: see the conventions in DEVELOPERS.md.
 
     @Override
     public boolean equals(Object other) {

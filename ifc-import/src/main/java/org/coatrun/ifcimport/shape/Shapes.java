@@ -98,7 +98,7 @@ public final class Shapes {
   /** By the writing of its records, which mean something else in another file. */
   private record Likeness(Shapes file, Fingerprints.Print print) {
 
-    // Written out, as what Java makes of a record takes long to begin and is slower.
+    // Written out: see the conventions in DEVELOPERS.md.
 
     @Override
     public boolean equals(Object other) {

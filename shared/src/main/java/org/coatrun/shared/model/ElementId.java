@@ -22,8 +22,7 @@ public record ElementId(int file, long step) implements Comparable<ElementId> {
     return Collections.unmodifiableMap(sorted);
   }
 
-  // Written out, since no key is looked up more often: what Java makes for records is slow as long
-  // as code is compiled with little effort.
+  // Written out: see the conventions in DEVELOPERS.md.
   @Override
   public boolean equals(Object o) {
     return o instanceof ElementId other && step == other.step && file == other.file;

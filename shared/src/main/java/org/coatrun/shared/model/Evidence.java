@@ -20,8 +20,7 @@ public record Evidence(Source source, String text) {
     JOB
   }
 
-  // Written out, as what Java makes of a record takes long to begin and is slower: it is asked
-  // often.
+  // Written out: see the conventions in DEVELOPERS.md.
 
   @Override
   public boolean equals(Object other) {

@@ -83,8 +83,7 @@ public record Transform3(Vec3 x, Vec3 y, Vec3 z, Vec3 origin) {
     return new Transform3(ix, iy, iz, o);
   }
 
-  // Written out, as what Java makes of a record takes long to begin and is slower: it is asked
-  // often.
+  // Written out: see the conventions in DEVELOPERS.md.
 
   @Override
   public boolean equals(Object other) {

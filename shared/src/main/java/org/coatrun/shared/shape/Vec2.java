@@ -45,8 +45,7 @@ public record Vec2(double x, double y) {
     return new Vec2(-y, x);
   }
 
-  // Written out, as what Java makes of a record takes long to begin and is slower: it is asked
-  // often.
+  // Written out: see the conventions in DEVELOPERS.md.
 
   @Override
   public boolean equals(Object other) {

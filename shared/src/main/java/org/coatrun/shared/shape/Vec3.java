@@ -48,8 +48,7 @@ public record Vec3(double x, double y, double z) {
     return cross(away).unit();
   }
 
-  // Written out, as what Java makes of a record takes long to begin and is slower: it is asked
-  // often.
+  // Written out: see the conventions in DEVELOPERS.md.
 
   @Override
   public boolean equals(Object other) {
