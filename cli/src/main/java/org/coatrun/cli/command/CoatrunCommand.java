@@ -46,7 +46,7 @@ public final class CoatrunCommand implements Runnable {
             new PailCommand(),
             new ReadingsCommand())
         .map(Subcommand::spec)
-        .forEach(s -> spec.addSubcommand(s.name(), new CommandLine(s)));
+        .forEach(s -> spec.addSubcommand(s.name(), s));
   }
 
   /** The command line with all commands, ready to run; it prints to these two and nowhere else. */

@@ -31,7 +31,7 @@ final class JobCommand extends Subcommand {
         "",
         "  coatrun job model.ifc > job.yaml",
         "");
-    takes(models.specs());
+    takes(models.args());
     takes(schema);
   }
 

@@ -20,7 +20,7 @@ final class JobOptions {
                   + " prints one to begin with. Without it hours and thickness stay open.")
           .build();
 
-  OptionSpec spec() {
+  OptionSpec option() {
     return job;
   }
 

@@ -22,8 +22,8 @@ final class LiftCommand extends Subcommand {
             + " required and why, the pressure needed at the pump, booster, voltage drop, air for"
             + " ventilation, and bags against the room for them. Writes nothing.",
         "");
-    takes(models.specs());
-    takes(jobs.spec());
+    takes(models.args());
+    takes(jobs.option());
   }
 
   @Override

@@ -32,9 +32,9 @@ final class LineCommand extends Subcommand {
         "Without --job the limits are those of common practice, every member is sprayed at a nominal"
             + " thickness, and places for the machine are looked for.",
         "");
-    takes(models.specs());
-    takes(jobs.spec());
-    takes(results.spec());
+    takes(models.args());
+    takes(jobs.option());
+    takes(results.option());
   }
 
   @Override

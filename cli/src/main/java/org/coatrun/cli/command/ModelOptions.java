@@ -52,7 +52,7 @@ final class ModelOptions {
 
   private Optional<Future<Building>> begun = Optional.empty();
 
-  ArgSpec[] specs() {
+  ArgSpec[] args() {
     return new ArgSpec[] {models, units, acceptTruncated};
   }
 

@@ -29,10 +29,10 @@ final class PlanCommand extends Subcommand {
         "Writes all that takeoff and line write, all of it or nothing: the model is read and measured"
             + " once, and the findings and the basis of both stand in one list.",
         "");
-    takes(models.specs());
-    takes(jobs.spec());
-    takes(results.spec());
-    takes(strict.spec());
+    takes(models.args());
+    takes(jobs.option());
+    takes(results.option());
+    takes(strict.option());
   }
 
   @Override

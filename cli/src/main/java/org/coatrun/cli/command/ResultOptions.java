@@ -17,7 +17,7 @@ final class ResultOptions {
           .description("Folder for the results; made where it does not exist.")
           .build();
 
-  OptionSpec spec() {
+  OptionSpec option() {
     return out;
   }
 

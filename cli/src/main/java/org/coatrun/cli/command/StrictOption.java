@@ -14,7 +14,7 @@ final class StrictOption {
           .description("Exit with 5 where an element is unresolved.")
           .build();
 
-  OptionSpec spec() {
+  OptionSpec option() {
     return strict;
   }
 

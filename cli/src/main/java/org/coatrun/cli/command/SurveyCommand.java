@@ -19,7 +19,7 @@ final class SurveyCommand extends Subcommand {
         "Schema, units, storeys, steel by section, deck, what the model lacks, and what is wrong"
             + " with it. Writes nothing.",
         "");
-    takes(models.specs());
+    takes(models.args());
   }
 
   @Override

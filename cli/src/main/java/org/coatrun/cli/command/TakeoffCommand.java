@@ -28,10 +28,10 @@ final class TakeoffCommand extends Subcommand {
         "With --job also the hours and thickness of each element with what decided them, and the files"
             + " material.csv, programme.csv and inspection.csv (the field sheet).",
         "");
-    takes(models.specs());
-    takes(jobs.spec());
-    takes(results.spec());
-    takes(strict.spec());
+    takes(models.args());
+    takes(jobs.option());
+    takes(results.option());
+    takes(strict.option());
   }
 
   @Override

@@ -67,13 +67,15 @@ public final class OutputFolder implements AutoCloseable {
     }
   }
 
-  /** A new folder. A name that nobody can guess, which is not needed, takes long to find. */
+  /**
+   * A new folder. Its name need only be a new one; one that nobody can guess takes long to find.
+   */
   private static Path aside(Path base) throws IOException {
-    for (int n = 1; ; n++) {
+    for (long n = System.nanoTime(); ; n++) {
       try {
         return Files.createDirectory(base.resolve(".coatrun-" + n));
       } catch (FileAlreadyExistsException e) {
-        // Another run's, or left by one that was killed: the next is tried.
+        // Another run's, or left by one that was killed: the next name is tried.
       }
     }
   }

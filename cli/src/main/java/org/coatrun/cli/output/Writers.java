@@ -11,8 +11,8 @@ import org.coatrun.cli.console.Awaited;
 import org.coatrun.cli.console.CommandFailure;
 
 /**
- * Threads that write files side by side: one more than there are processors, so that none of those
- * stands idle while a long file is written last.
+ * Threads that write files side by side: one more than there are processors, so that the longest
+ * files are begun at once and end together, rather than one of them alone at the end.
  */
 final class Writers {
 

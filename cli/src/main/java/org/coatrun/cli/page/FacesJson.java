@@ -15,8 +15,9 @@ import org.coatrun.shared.surface.Extent;
 
 /**
  * Where members and decks are and what their faces look like, for drawings made of takeoff.json: in
- * plan the middle line and the box about each, in space the triangles of its faces. Elements that
- * look alike share their triangles. To a tenth of a millimetre.
+ * plan the middle line and the box about each, to a tenth of a millimetre; in space the triangles
+ * of its faces, whose corners lie on a grid of half a millimetre, coarser for bodies of more than
+ * 32 m. Elements that look alike share their triangles.
  */
 public final class FacesJson {
 

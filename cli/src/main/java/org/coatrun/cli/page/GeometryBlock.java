@@ -17,17 +17,18 @@ import org.coatrun.shared.shape.Vec3;
  * Geometry as the page reads it: unique local meshes, then instances of them, as {@link
  * PackedNumbers}, deflated, base64.
  *
- * <p>Layout, each list after the number of its items:
+ * <p>Layout, mesh after mesh in each of the middle lists, which say nothing of how long they are:
  *
  * <ul>
- *   <li>meshes: number of facets, and metres a step (single)
- *   <li>of each facet of each mesh: twice its corners, and one more where it is covered
- *   <li>of each corner: nought for a vertex that is new in its mesh, else how many are newer, and
- *       itself
- *   <li>of each vertex: signed steps from the one before it in its mesh, the first from nought
- *   <li>axes: nine singles, x, y and z
- *   <li>instances: number of its mesh, of its element and of its axes, and where its origin is
- *       (three singles)
+ *   <li>how many meshes; of each how many facets, and metres a step (single)
+ *   <li>of each facet twice its corners, and one more where it is covered
+ *   <li>of each corner of each facet nought for a vertex that is new in its mesh, else how many are
+ *       newer, and itself
+ *   <li>of each vertex, which are as many as noughts before, x, y and z as signed steps from the
+ *       vertex before it in its mesh, of the first from nought
+ *   <li>how many axes; of each x, y and z (nine singles)
+ *   <li>how many instances; of each the numbers of its mesh, its element and its axes, and where
+ *       its origin is (three singles)
  * </ul>
  *
  * <p>Like numbers stand together and most are small, so that packing need not look for what comes

@@ -32,6 +32,7 @@ final class LocalMesh {
   /**
    * Of facets.
    *
+   * @param origin of the mesh, on the axes of the facets
    * @param reach how far they lie from the origin at most, along each axis, metres
    */
   static LocalMesh of(Facets facets, Vec3 origin, double reach) {

@@ -6,7 +6,7 @@ import java.io.OutputStream;
 
 /**
  * Writes lists of numbers, each on one line whatever the printer does with lists: past a generator,
- * into the stream that it writes to.
+ * into the stream that it writes to, and had better not flush.
  */
 final class NumberList {
 

@@ -3,7 +3,10 @@ package org.coatrun.cli.page;
 import java.io.IOException;
 import java.io.OutputStream;
 
-/** Writes numbers in as few bytes as they take: seven bits a byte, the least first (LEB128). */
+/**
+ * Writes whole numbers in as few bytes as they take: seven bits a byte, the least first (LEB128).
+ * What was written is in the stream once this is flushed.
+ */
 final class PackedNumbers {
 
   /** No number is longer. */
@@ -19,6 +22,9 @@ final class PackedNumbers {
 
   /** Writes a number that is not negative. */
   void whole(int number) throws IOException {
+    if (number < 0) {
+      throw new IllegalArgumentException("a number that is negative: " + number);
+    }
     if (length + LONGEST > bytes.length) {
       flush();
     }

@@ -50,7 +50,7 @@ public final class PageBodies implements Consumer<ElementMesh> {
   /** The body of all that look alike, in the frame of each. */
   private final class Picture {
 
-    private ElementMesh.Look look;
+    private final ElementMesh.Look look;
     private PageBody body;
 
     private Picture(ElementMesh.Look look) {
@@ -59,11 +59,10 @@ public final class PageBodies implements Consumer<ElementMesh> {
 
     private synchronized PageBody body() {
       if (body == null) {
-        PageBody drawn = PageBody.of(Transform3.IDENTITY, look.facets());
+        PageBody drawn = PageBody.of(Transform3.translation(look.at()), look.facets());
         List<LocalMesh> meshes =
             drawn.meshes().stream().map(m -> known.computeIfAbsent(m, same -> same)).toList();
         body = new PageBody(drawn.frame(), meshes);
-        look = null;
       }
       return body;
     }

@@ -8,8 +8,8 @@ import org.coatrun.shared.shape.Vec3;
  * Facets on whole steps of a scale, each vertex once, numbered in the order in which facets use
  * them.
  *
- * <p>Facets that the grid makes flat are dropped, and one that meets a corner of its own again
- * becomes triangles.
+ * <p>Facets of which the grid leaves fewer than three corners are dropped, and one that meets a
+ * corner of its own again becomes triangles.
  *
  * @param grid x, y, z of each vertex in steps
  * @param corners vertex numbers, facet after facet
@@ -21,7 +21,7 @@ record WeldedMesh(short[] grid, char[] corners, int[] sizes, byte[] states) {
   /**
    * Welds facets.
    *
-   * @param origin of the grid, among the points
+   * @param origin of the grid, on the axes of the points
    * @param scale metres a step
    */
   static WeldedMesh of(Facets facets, Vec3 origin, double scale) {
@@ -83,7 +83,7 @@ record WeldedMesh(short[] grid, char[] corners, int[] sizes, byte[] states) {
     private int[] sizes;
     private byte[] states;
 
-    /** The spots of the facet at hand. */
+    /** The places of the facet at hand in the table of spots. */
     private int[] ring = new int[16];
 
     private int vertices;

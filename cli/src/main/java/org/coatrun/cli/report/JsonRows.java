@@ -17,8 +17,8 @@ import org.coatrun.cli.output.Repeated;
 public final class JsonRows {
 
   /**
-   * How results are written: numbers without exponents; what they are written to stays open, and
-   * keeps what it holds back.
+   * How results are written: numbers without exponents; what they are written to is neither closed
+   * nor flushed, which is up to whom it belongs to.
    */
   public static final JsonFactory FORM =
       JsonFactory.builder()

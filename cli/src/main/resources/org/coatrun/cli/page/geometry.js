@@ -66,11 +66,11 @@ function readCorners(mesh, whole) {
   const { sizes, states } = mesh, corners = mesh.face.length + 2 * sizes.length;
   const drawn = new Int32Array(2 * corners); // by vertex and state: its number, counted from one
   let vertices = 0, triangle = 0, count = 0;
-  mesh.spots = new Uint16Array(corners);
+  mesh.drawnFrom = new Uint16Array(corners);
   const corner = (state) => {
     const back = whole(), vertex = back === 0 ? vertices++ : vertices - back, key = 2 * vertex + state;
     if (drawn[key] === 0) {
-      mesh.spots[count++] = vertex;
+      mesh.drawnFrom[count++] = vertex;
       drawn[key] = count;
     }
     return drawn[key] - 1;
@@ -87,19 +87,19 @@ function readCorners(mesh, whole) {
       last = next;
     }
   }
-  mesh.given = vertices;
+  mesh.inFile = vertices;
   mesh.vertices = count;
 }
 
 /** Steps from the vertex before: nought, one back, one on, two back and so on. */
 function readVertices(mesh, whole) {
-  const given = new Int16Array(3 * mesh.given);
+  const given = new Int16Array(3 * mesh.inFile);
   for (let i = 0; i < given.length; i++) {
     const both = whole();
     given[i] = (both & 1 ? -(both + 1) / 2 : both / 2) + (i < 3 ? 0 : given[i - 3]);
   }
   mesh.xyz = new Int16Array(3 * mesh.vertices);
-  for (let v = 0; v < mesh.vertices; v++) for (let k = 0; k < 3; k++) mesh.xyz[3 * v + k] = given[3 * mesh.spots[v] + k];
+  for (let v = 0; v < mesh.vertices; v++) for (let k = 0; k < 3; k++) mesh.xyz[3 * v + k] = given[3 * mesh.drawnFrom[v] + k];
 }
 
 /** Edges where two faces meet at an angle, or where a face ends: pairs of vertices. */

@@ -53,11 +53,9 @@ class GeometryBlockTest {
       WeldedMesh mesh = meshes.get(whole());
       assertThat(mesh).isEqualTo(body.meshes().get(0).welded());
       assertThat(whole()).isEqualTo(7 * i);
-      Vec3 y = body.frame().y();
-      assertThat(axes.get(whole())).contains((float) y.x(), (float) y.y(), (float) y.z());
-      Vec3 origin = body.frame().origin();
-      assertThat(singles(3))
-          .containsExactly((float) origin.x(), (float) origin.y(), (float) origin.z());
+      Transform3 frame = body.frame();
+      assertThat(axes.get(whole())).containsExactly(singles(frame.x(), frame.y(), frame.z()));
+      assertThat(singles(3)).containsExactly(singles(frame.origin()));
       triangles += mesh.triangles();
     }
     assertThat(bytes.remaining()).isZero();
@@ -141,6 +139,16 @@ class GeometryBlockTest {
         return number;
       }
     }
+  }
+
+  private static float[] singles(Vec3... vectors) {
+    float[] all = new float[3 * vectors.length];
+    for (int i = 0; i < vectors.length; i++) {
+      all[3 * i] = (float) vectors[i].x();
+      all[3 * i + 1] = (float) vectors[i].y();
+      all[3 * i + 2] = (float) vectors[i].z();
+    }
+    return all;
   }
 
   private float[] singles(int count) {

@@ -35,7 +35,7 @@ final class PageSketch {
       e.put("name", i == 1 ? HOSTILE : "bar");
       e.put("status", i % 3 == 2 ? "left out" : "counted");
       e.put("exposed", 1.5 + i);
-      e.put("covers", List.of());
+      e.put("covers", new double[0]);
       elements.add(e);
     }
     return new PageContent(

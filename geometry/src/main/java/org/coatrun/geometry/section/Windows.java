@@ -28,7 +28,10 @@ final class Windows {
 
   private double[] above = {};
   private double[] between = {};
+
+  /** Three numbers a corner. */
   private int count;
+
   private double least;
   private double most;
 
@@ -60,15 +63,12 @@ final class Windows {
     boolean bare = p.rest().isWhole();
     for (double[] corners : bare ? open : p.patch().rings()) {
       stand(corners, au, av, c);
-      share(size, stretch, outline);
-      if (bare) {
-        share(size, stretch, heated);
-      }
+      share(size, stretch, true, bare);
     }
     if (!bare) {
       for (double[] corners : open) {
         stand(corners, au, av, c);
-        share(size, stretch, heated);
+        share(size, stretch, false, true);
       }
     }
   }
@@ -95,9 +95,9 @@ final class Windows {
     }
   }
 
-  /** Adds what of the ring lies in each window. */
-  private void share(double size, double stretch, double[] to) {
-    for (int i = 0; i < to.length; i++) {
+  /** Adds what of the ring lies in each window, to the contour, to what is heated, or to both. */
+  private void share(double size, double stretch, boolean toOutline, boolean toHeated) {
+    for (int i = 0; i < outline.length; i++) {
       double low = i * size;
       double high = low + size;
       if (most > low && least < high) {
@@ -108,7 +108,8 @@ final class Windows {
                 : area(
                     between,
                     clipped(above, clipped(ring, count, low, 1, above), high, -1, between));
-        to[i] += area * stretch;
+        outline[i] += toOutline ? area * stretch : 0;
+        heated[i] += toHeated ? area * stretch : 0;
       }
     }
   }

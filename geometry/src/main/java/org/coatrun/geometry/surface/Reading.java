@@ -22,7 +22,7 @@ sealed interface Reading {
    *
    * @param covers each by the place of the neighbour in the setting
    * @param fluteVoids likewise
-   * @param drawing where a picture is wanted
+   * @param drawing where a picture is wanted, and could be made
    */
   record Measured(
       Length length,

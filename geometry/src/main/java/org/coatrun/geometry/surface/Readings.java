@@ -46,6 +46,18 @@ final class Readings {
     return reading;
   }
 
+  /** Where its faces cannot be cut for a picture there is none: what was measured stands. */
+  private static Optional<Drawing> drawing(Exposure exposure) {
+    try {
+      return Optional.of(Drawing.of(exposure));
+    } catch (IllegalArgumentException
+        | IllegalStateException
+        | ArithmeticException
+        | TopologyException e) {
+      return Optional.empty();
+    }
+  }
+
   private Reading measured(Element element, Formed.Made formed, Setting setting, Kernel kernel) {
     try {
       List<Thing> near = setting.near();
@@ -61,7 +73,7 @@ final class Readings {
           exposure.covers(),
           flutes.of(exposure, near, kernel),
           element instanceof Deck ? Optional.of(flutes.measure(form)) : Optional.empty(),
-          options.meshes().map(sink -> Drawing.of(exposure)));
+          options.meshes().flatMap(sink -> drawing(exposure)));
     } catch (IllegalArgumentException | ArithmeticException | TopologyException e) {
       return new Reading.Failed(
           SurfaceFinding.NOT_MEASURED,

@@ -34,9 +34,17 @@ public record ElementMesh(ElementId id, Transform3 frame, Look look) {
       return 31 * form.hashCode() + intoFrame.hashCode();
     }
 
-    /** The facets, in the frame. */
+    /** The facets on the axes of the frame, about the form's own origin. */
     public Facets facets() {
-      return form.facets().mapped(intoFrame);
+      return form.facets()
+          .mapped(new Transform3(intoFrame.x(), intoFrame.y(), intoFrame.z(), Vec3.ZERO));
+    }
+
+    /**
+     * Where the form's origin is in the frame: it may lie farther than single precision reaches.
+     */
+    public Vec3 at() {
+      return intoFrame.origin();
     }
   }
 

@@ -18,6 +18,16 @@ import org.coatrun.shared.shape.Transform3;
  */
 public record Facets(float[] points, int[] sizes, boolean[] coated) {
 
+  public Facets {
+    int corners = 0;
+    for (int size : sizes) {
+      corners += size;
+    }
+    if (points.length != 3 * corners || coated.length != sizes.length) {
+      throw new IllegalArgumentException("facets whose lists do not match");
+    }
+  }
+
   /** A form that was measured, in its own axes: what is covered is told from what is exposed. */
   static Facets of(Exposure exposure) {
     Gathering all = new Gathering();

@@ -18,10 +18,10 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
 /**
- * The entities of one schema, from the text table; each is made when it is asked for, as a file has
- * few of them. Their names are interned, as are those that the program asks by and those of a file:
- * no comparison is made more often, and the same ones are told at a glance. Safe for several
- * threads.
+ * The entities of one schema, from the text table, which its test holds against the standard's own
+ * text; each is made when it is asked for, as a file has few of them. Their names are interned, as
+ * are those that the program asks by and those of a file: no comparison is made more often, and the
+ * same ones are told at a glance. Safe for several threads.
  */
 final class EntityTable {
 

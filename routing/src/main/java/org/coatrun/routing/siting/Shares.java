@@ -22,7 +22,7 @@ final class Shares {
   static void drift(double[] row, double[] last, double momentum) {
     for (int c = 0; c < row.length; c++) {
       double now = row[c];
-      row[c] = positive(now + momentum * (now - last[c]));
+      row[c] = positivePart(now + momentum * (now - last[c]));
       last[c] = now;
     }
   }
@@ -44,15 +44,16 @@ final class Shares {
       cut = count == 0 ? before : Math.max(before, (sum - cost) / count);
     } while (cut > before);
     for (int c = 0; cut > 0 && c < row.length; c++) {
-      row[c] = positive(row[c] - cut);
+      row[c] = positivePart(row[c] - cut);
     }
   }
 
   /**
-   * The number, or zero where it is less. Asked so often that the library's greater of two, which
-   * the quick compiler makes a call of, took a fifth of a long search.
+   * A finite number, or zero where it is less. Asked so often that the library's greater of two,
+   * which the quick compiler makes a call of, took a fifth of a long search; a comparison would
+   * keep the other compiler from taking several at once.
    */
-  private static double positive(double number) {
+  private static double positivePart(double number) {
     return 0.5 * (number + Math.abs(number));
   }
 
