@@ -48,10 +48,16 @@ record PageBody(Transform3 frame, List<LocalMesh> meshes) {
   /** Least and greatest x, y, z. */
   private static double[] box(float[] points) {
     double[] box = new double[6];
-    for (int i = 0; i < points.length; i++) {
-      int k = i % 3;
-      box[k] = i < 3 || points[i] < box[k] ? points[i] : box[k];
-      box[k + 3] = i < 3 || points[i] > box[k + 3] ? points[i] : box[k + 3];
+    for (int k = 0; k < 3 && k < points.length; k++) {
+      float least = points[k];
+      float most = points[k];
+      for (int i = k + 3; i < points.length; i += 3) {
+        float at = points[i];
+        least = at < least ? at : least;
+        most = at > most ? at : most;
+      }
+      box[k] = least;
+      box[k + 3] = most;
     }
     return box;
   }

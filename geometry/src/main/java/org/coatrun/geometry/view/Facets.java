@@ -56,6 +56,9 @@ public record Facets(float[] points, int[] sizes, boolean[] coated) {
 
   /** The same in other axes. */
   Facets mapped(Transform3 by) {
+    if (by.equals(Transform3.IDENTITY)) {
+      return this;
+    }
     float[] mapped = new float[points.length];
     for (int i = 0; i < points.length; i += 3) {
       double u = points[i];
