@@ -95,4 +95,24 @@ class WeldedMeshTest {
       assertThat(x).isCloseTo(40 + near[i], offset(0.00026));
     }
   }
+
+  /** 30,000 triangles that share nothing: 90,000 corners, more than sixteen bits can number. */
+  @Test
+  void aBodyOfVeryManyCornersIsSeveralMeshes() {
+    int[] sizes = new int[30_000];
+    Arrays.fill(sizes, 3);
+    float[] points = new float[9 * sizes.length];
+    for (int t = 0; t < sizes.length; t++) {
+      int row = t / 200;
+      float x = t % 200 * 0.01F;
+      float y = row * 0.01F;
+      float[] corners = {x, y, 0, x + 0.005F, y, 0, x, y + 0.005F, 0};
+      System.arraycopy(corners, 0, points, 9 * t, 9);
+    }
+    PageBody body =
+        PageBody.of(Transform3.IDENTITY, new Facets(points, sizes, new boolean[sizes.length]));
+    assertThat(body.meshes()).hasSize(2);
+    assertThat(body.meshes().get(0).triangles()).isEqualTo(21_845);
+    assertThat(body.triangles()).isEqualTo(30_000);
+  }
 }
