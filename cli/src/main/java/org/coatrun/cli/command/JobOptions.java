@@ -11,14 +11,25 @@ import picocli.CommandLine.Model.OptionSpec;
 /** The job file of a command. */
 final class JobOptions {
 
-  private final OptionSpec job =
-      OptionSpec.builder("--job")
-          .paramLabel("JOB.yaml")
-          .type(Path.class)
-          .description(
-              "Job file: what ratings, listings, prices and limits to go by; 'coatrun job MODEL'"
-                  + " prints one to begin with. Without it hours and thickness stay open.")
-          .build();
+  private final OptionSpec job;
+
+  /** For a bid. */
+  JobOptions() {
+    this(
+        "JOB.yaml",
+        "Job file: what ratings, listings, prices and limits to go by; 'coatrun job MODEL' prints one"
+            + " to begin with. Without it hours and thickness stay open.");
+  }
+
+  /** For some of what a job file says. */
+  JobOptions(String label, String description) {
+    job =
+        OptionSpec.builder("--job")
+            .paramLabel(label)
+            .type(Path.class)
+            .description(description)
+            .build();
+  }
 
   OptionSpec option() {
     return job;

@@ -1,6 +1,5 @@
 package org.coatrun.cli.command;
 
-import java.nio.file.Path;
 import java.util.Optional;
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.ExitCode;
@@ -52,12 +51,9 @@ final class PailCommand extends Subcommand {
                   + " job file says so, which is common practice.")
           .build();
 
-  private final OptionSpec job =
-      OptionSpec.builder("--job")
-          .paramLabel("JOB.yaml")
-          .type(Path.class)
-          .description("Job file: its bag, its ratio of water, and the rate of its machines.")
-          .build();
+  private final JobOptions jobs =
+      new JobOptions(
+          "JOB.yaml", "Job file: its bag, its ratio of water, and the rate of its machines.");
 
   PailCommand() {
     super(
@@ -70,7 +66,7 @@ final class PailCommand extends Subcommand {
         "",
         "With --job the bag, the ratio of water and the rate of the machines are the job file's.",
         "");
-    takes(depth, diameter, seconds, bag, ratio, job);
+    takes(depth, diameter, seconds, bag, ratio, jobs.option());
   }
 
   private static OptionSpec.Builder quantity(String name, String label, Class<?> type) {
@@ -82,9 +78,7 @@ final class PailCommand extends Subcommand {
 
   @Override
   ExitCode run() throws CommandFailure {
-    Path file = job.getValue();
-    Optional<Job> stated =
-        file == null ? Optional.empty() : Optional.of(JobFolder.read(file).job());
+    Optional<Job> stated = jobs.read().map(JobFolder::job);
     MaterialSpec material = stated.orElseGet(Job::defaults).material();
     Mass each = Optional.<Mass>ofNullable(bag.getValue()).orElse(material.bag());
     double water = Optional.<Double>ofNullable(ratio.getValue()).orElse(material.waterRatio());

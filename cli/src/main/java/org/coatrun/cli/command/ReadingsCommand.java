@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.coatrun.cli.console.CommandFailure;
 import org.coatrun.cli.console.ExitCode;
 import org.coatrun.cli.input.InputText;
-import org.coatrun.cli.input.JobFolder;
 import org.coatrun.cli.output.OutputFolder;
 import org.coatrun.cli.report.ReadingsFiles;
 import org.coatrun.cli.report.ReadingsScreen;
@@ -32,13 +31,9 @@ final class ReadingsCommand extends Subcommand {
           .description("Field sheet (.csv) that was filled in.")
           .build();
 
-  private final OptionSpec job =
-      OptionSpec.builder("--job")
-          .paramLabel("JOB")
-          .type(Path.class)
-          .description(
-              "Job file (.yaml): its units are those of the screen, unless --units is given.")
-          .build();
+  private final JobOptions jobs =
+      new JobOptions(
+          "JOB", "Job file (.yaml): its units are those of the screen, unless --units is given.");
 
   private final OptionSpec out =
       OptionSpec.builder("--out")
@@ -63,7 +58,7 @@ final class ReadingsCommand extends Subcommand {
             + " the design; blank where nothing was read. Shows by floor and member what each rule"
             + " says and what to spray again; with --out, writes judged.csv and respray.csv.",
         "");
-    takes(file, job, out, units);
+    takes(file, jobs.option(), out, units);
   }
 
   @Override
@@ -106,9 +101,7 @@ final class ReadingsCommand extends Subcommand {
   }
 
   private UnitSystem shown() throws CommandFailure {
-    Path stated = job.getValue();
-    UnitSystem fallback =
-        stated == null ? UnitSystem.US : UnitSystem.of(JobFolder.read(stated).job().units());
-    return Optional.<UnitSystem>ofNullable(units.getValue()).orElse(fallback);
+    UnitSystem stated = jobs.read().map(j -> UnitSystem.of(j.job().units())).orElse(UnitSystem.US);
+    return Optional.<UnitSystem>ofNullable(units.getValue()).orElse(stated);
   }
 }

@@ -30,6 +30,11 @@ final class Digits {
   private byte[] text = new byte[1 << 12];
   private int length;
 
+  /** The whole number next to one: the library's takes several times as long. */
+  static long nearest(double number) {
+    return (long) (number < 0 ? number - 0.5 : number + 0.5);
+  }
+
   /** How long the text is. */
   int length() {
     return length;

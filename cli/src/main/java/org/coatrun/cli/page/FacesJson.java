@@ -87,11 +87,9 @@ public final class FacesJson {
   /** Its axes far more finely than its origin: they are multiplied by metres. */
   private void frame(Transform3 frame) throws IOException {
     list.begin();
-    for (double value : of(frame.origin())) {
-      list.tenThousandths(nearest(value * PER_METRE));
-    }
+    metres(of(frame.origin()));
     for (double value : of(frame.x(), frame.y(), frame.z())) {
-      list.billionths(nearest(value * BILLION));
+      list.billionths(Digits.nearest(value * BILLION));
     }
     list.end("frame_m");
   }
@@ -106,7 +104,7 @@ public final class FacesJson {
     json.writeStartObject();
     list.begin();
     for (short steps : welded.grid()) {
-      list.tenThousandths(nearest(steps * scale));
+      list.tenThousandths(Digits.nearest(steps * scale));
     }
     list.end("points_m");
     StringBuilder exposed = new StringBuilder();
@@ -127,11 +125,6 @@ public final class FacesJson {
     json.writeEndObject();
   }
 
-  /** The whole number next to one: the library's takes several times as long. */
-  private static long nearest(double number) {
-    return (long) (number < 0 ? number - 0.5 : number + 0.5);
-  }
-
   private static double[] of(Vec3... points) {
     double[] all = new double[3 * points.length];
     for (int i = 0; i < points.length; i++) {
@@ -144,9 +137,13 @@ public final class FacesJson {
 
   private void numbers(String name, double[] values) throws IOException {
     list.begin();
-    for (double value : values) {
-      list.tenThousandths(nearest(value * PER_METRE));
-    }
+    metres(values);
     list.end(name);
+  }
+
+  private void metres(double[] values) {
+    for (double value : values) {
+      list.tenThousandths(Digits.nearest(value * PER_METRE));
+    }
   }
 }

@@ -45,13 +45,12 @@ final class GeometryBlock {
 
   /** The body of an element with this number. */
   void add(int element, PageBody body) {
-    Transform3 f = body.frame();
-    Transform3 turn = new Transform3(f.x(), f.y(), f.z(), Vec3.ZERO);
-    int turned = axes.computeIfAbsent(turn, k -> axes.size());
+    Transform3 frame = body.frame();
+    int turned = axes.computeIfAbsent(frame.about(Vec3.ZERO), k -> axes.size());
     for (LocalMesh mesh : body.meshes()) {
       triangles += mesh.triangles();
       int number = meshes.computeIfAbsent(mesh, k -> meshes.size());
-      instances.add(new Instance(number, element, turned, f.origin()));
+      instances.add(new Instance(number, element, turned, frame.origin()));
     }
   }
 

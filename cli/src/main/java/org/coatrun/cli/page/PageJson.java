@@ -94,7 +94,7 @@ final class PageJson {
   private void number(double number) throws IOException {
     if (Math.abs(number) < LARGE) {
       digits.clear();
-      digits.billionths((long) (number * BILLION + (number < 0 ? -0.5 : 0.5)));
+      digits.billionths(Digits.nearest(number * BILLION));
       json.writeNumber(digits.toString());
     } else {
       json.writeNumber(number);

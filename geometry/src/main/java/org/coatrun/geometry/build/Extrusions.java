@@ -31,7 +31,7 @@ final class Extrusions {
         || Math.abs(normal.dot(way)) <= 1e-12 * normal.length() * way.length()) {
       throw NotBuildableException.empty("extrusion");
     }
-    var end3 = new Transform3(place.x(), place.y(), place.z(), place.origin().plus(way));
+    var end3 = place.about(place.origin().plus(way));
     var straight =
         new Sweeps.Way(
             List.of(place, end3), List.of(new RuledSheet(place, end3)), false, false, way.length());

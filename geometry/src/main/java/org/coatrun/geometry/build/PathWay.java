@@ -80,7 +80,7 @@ final class PathWay {
   /** The frame at the end of a leg that it enters square. */
   private static Transform3 carried(Transform3 frame, Legs.Leg leg) {
     if (leg.straight()) {
-      return moved(frame, leg.to());
+      return frame.about(leg.to());
     }
     return rotated(frame, leg.axis(), leg.angle(), leg.to());
   }
@@ -116,10 +116,6 @@ final class PathWay {
         frame.y().minus(way.times(frame.y().dot(m) / k)),
         frame.z(),
         frame.origin());
-  }
-
-  private static Transform3 moved(Transform3 f, Vec3 origin) {
-    return new Transform3(f.x(), f.y(), f.z(), origin);
   }
 
   private static Transform3 rotated(Transform3 f, Vec3 axis, double angle, Vec3 origin) {

@@ -91,7 +91,7 @@ final class Things {
         new Likeness(
             Likeness.Kind.of(element),
             look,
-            about(placement, own.times(-1)),
+            placement.about(own.times(-1)),
             openings.stream().map(o -> hole(o, at)).toList());
     Formed formed = known.get(like);
     if (formed == null) {
@@ -139,11 +139,7 @@ final class Things {
   private static Likeness.Hole hole(Opening opening, Vec3 host) {
     Transform3 placed = opening.body().placement();
     return new Likeness.Hole(
-        Likeness.look(opening.body()), about(placed, Spacing.between(host, placed.origin())));
-  }
-
-  private static Transform3 about(Transform3 placement, Vec3 origin) {
-    return new Transform3(placement.x(), placement.y(), placement.z(), origin);
+        Likeness.look(opening.body()), placed.about(Spacing.between(host, placed.origin())));
   }
 
   private static List<BuildResult.Note> notes(Formed.Made made, List<Opening> openings) {

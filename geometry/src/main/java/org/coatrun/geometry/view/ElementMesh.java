@@ -36,8 +36,7 @@ public record ElementMesh(ElementId id, Transform3 frame, Look look) {
 
     /** The facets on the axes of the frame, about the form's own origin. */
     public Facets facets() {
-      return form.facets()
-          .mapped(new Transform3(intoFrame.x(), intoFrame.y(), intoFrame.z(), Vec3.ZERO));
+      return form.facets().mapped(intoFrame.about(Vec3.ZERO));
     }
 
     /**
@@ -57,7 +56,7 @@ public record ElementMesh(ElementId id, Transform3 frame, Look look) {
   public static ElementMesh of(ElementId id, Transform3 placement, Drawing form, Vec3 at) {
     Transform3 frame = rigid(placement);
     Transform3 into = frame.inverse().after(Transform3.translation(at));
-    Transform3 onGrid = new Transform3(into.x(), into.y(), into.z(), onGrid(into.origin()));
+    Transform3 onGrid = into.about(onGrid(into.origin()));
     return new ElementMesh(id, frame, new Look(form, onGrid));
   }
 

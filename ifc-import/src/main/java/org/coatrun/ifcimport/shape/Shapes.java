@@ -92,7 +92,7 @@ public final class Shapes {
         return Transform3.IDENTITY;
       }
     }
-    return new Transform3(world.x(), world.y(), world.z(), world.origin().minus(origin.chosen()));
+    return world.about(world.origin().minus(origin.chosen()));
   }
 
   /** By the writing of its records, which mean something else in another file. */

@@ -26,6 +26,11 @@ public record Transform3(Vec3 x, Vec3 y, Vec3 z, Vec3 origin) {
     return new Transform3(Vec3.X, Vec3.Y, Vec3.Z, by);
   }
 
+  /** The same axes with another origin. */
+  public Transform3 about(Vec3 other) {
+    return new Transform3(x, y, z, other);
+  }
+
   public Vec3 apply(Vec3 point) {
     return new Vec3(
         origin.x() + point.x() * x.x() + point.y() * y.x() + point.z() * z.x(),
